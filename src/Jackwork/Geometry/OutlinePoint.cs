@@ -1,0 +1,13 @@
+namespace Jackwork.Geometry;
+
+/// <summary>A sample of a smooth curve: where it is and which way it runs there.</summary>
+/// <param name="Point">Place, mm.</param>
+/// <param name="Tangent">Unit vector in the sense of travel.</param>
+public readonly record struct OutlinePoint(Point2 Point, Vec2 Tangent)
+{
+    /// <summary>The sample turned about the origin by <paramref name="angle"/> radians, counter-clockwise.</summary>
+    public OutlinePoint Turned(double angle) => new(Point.Turned(angle), Tangent.Turned(angle));
+
+    /// <summary>The sample mirrored in the x axis and run the other way, so that a mirrored run stays in order when reversed.</summary>
+    public OutlinePoint Mirrored() => new(new(Point.X, -Point.Y), new(-Tangent.X, Tangent.Y));
+}
