@@ -1,0 +1,62 @@
+namespace Jackwork.Timing.Laws;
+
+/// <summary>The catalogue of motion laws.</summary>
+public static class MotionLaws
+{
+    /// <summary>
+    /// Name of the quintic move, which may begin and end moving: it has no fixed s(t), since it depends on the
+    /// speeds at its ends; see <see cref="Laws.Quintic"/>.
+    /// </summary>
+    public const string Quintic = "quintic";
+
+    /// <summary>Name of the smooth curve through given points; see <see cref="QuinticSpline"/>.</summary>
+    public const string Curve = "curve";
+
+    /// <summary>Every normalised law, rougher ones first.</summary>
+    public static IReadOnlyList<MotionLaw> All { get; } =
+    [
+        new ConstantVelocity(),
+        new Parabolic(),
+        new Harmonic(),
+        new Cycloidal(),
+        new ModifiedSine(),
+        new ModifiedTrapezoid(),
+        new Polynomial345(),
+        new Polynomial4567(),
+    ];
+
+    /// <summary>
+    /// The law of a move that names none: modified sine. A hand turns slowly, so it is speed, not acceleration, that
+    /// decides the pressure angle, and with it the size of the cam and the effort at the handle; of the laws without a
+    /// jump of acceleration this one has the lowest peak speed.
+    /// </summary>
+    public static MotionLaw Default { get; } = Find("modified-sine")!;
+
+    /// <summary>Every name a move may carry: the normalised laws, then <see cref="Quintic"/> and <see cref="Curve"/>.</summary>
+    public static IReadOnlyList<string> Names { get; } = [.. All.Select(l => l.Name), Quintic, Curve];
+
+    /// <summary>The normalised law of that name, or null.</summary>
+    public static MotionLaw? Find(string name) => All.FirstOrDefault(l => l.Name == name);
+
+    /// <summary>The known name that takes the fewest changed letters to reach from <paramref name="name"/>.</summary>
+    public static string Nearest(string name) => Names.MinBy(known => Distance(name.ToLowerInvariant(), known))!;
+
+    // Levenshtein's distance: letters inserted, left out or changed.
+    private static int Distance(string a, string b)
+    {
+        var row = Enumerable.Range(0, b.Length + 1).ToArray();
+        for (var i = 1; i <= a.Length; i++)
+        {
+            var corner = row[0];
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var changed = corner + (a[i - 1] == b[j - 1] ? 0 : 1);
+                corner = row[j];
+                row[j] = Math.Min(changed, Math.Min(row[j], row[j - 1]) + 1);
+            }
+        }
+
+        return row[b.Length];
+    }
+}
