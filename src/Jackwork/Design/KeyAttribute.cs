@@ -1,0 +1,41 @@
+namespace Jackwork.Design;
+
+/// <summary>Says what a key of the design file means; the reader, the schema and the format page are all made from it.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class KeyAttribute(string text) : Attribute
+{
+    /// <summary>What the key means, in a sentence.</summary>
+    public string Text { get; } = text;
+
+    /// <summary>Unit of a number: <c>mm</c>, <c>deg</c>, <c>g</c>, <c>rpm</c> or empty.</summary>
+    public string Unit { get; init; } = "";
+
+    /// <summary>Smallest value allowed.</summary>
+    public double Min { get; init; } = double.NegativeInfinity;
+
+    /// <summary>Largest value allowed.</summary>
+    public double Max { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Whether a file without the key is wrong.</summary>
+    public bool Required { get; init; }
+
+    /// <summary>For a list of fixed length: how many items; zero for any.</summary>
+    public int Count { get; init; }
+
+    /// <summary>For text: the words allowed, separated by spaces; empty for any.</summary>
+    public string Words { get; init; } = "";
+
+    /// <summary>A word that may stand in place of a number, such as <c>auto</c>; empty for none.</summary>
+    public string OrWord { get; init; } = "";
+}
+
+/// <summary>Says what a part of the design file is for; the heading text of its section in the format page.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class SectionAttribute(string title, string text) : Attribute
+{
+    /// <summary>Heading.</summary>
+    public string Title { get; } = title;
+
+    /// <summary>What it is for, in a sentence or two.</summary>
+    public string Text { get; } = text;
+}

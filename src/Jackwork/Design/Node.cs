@@ -1,0 +1,26 @@
+namespace Jackwork.Design;
+
+/// <summary>A node of the file as written, with its place.</summary>
+internal abstract record Node(Mark At)
+{
+    /// <summary>What the node is, for messages.</summary>
+    public abstract string Kind { get; }
+}
+
+/// <summary>A single value. <see cref="Quoted"/> tells text in quotes, which is never a number.</summary>
+internal sealed record ScalarNode(Mark At, string Text, bool Quoted) : Node(At)
+{
+    public override string Kind => Text.Length == 0 && !Quoted ? "nothing" : $"'{(Text.Length > 40 ? Text[..40] + "..." : Text)}'";
+}
+
+/// <summary>A list.</summary>
+internal sealed record ListNode(Mark At, IReadOnlyList<Node> Items) : Node(At)
+{
+    public override string Kind => $"a list of {Items.Count}";
+}
+
+/// <summary>Keys with values, in the order written.</summary>
+internal sealed record MapNode(Mark At, IReadOnlyList<(ScalarNode Key, Node Value)> Entries) : Node(At)
+{
+    public override string Kind => "a mapping";
+}

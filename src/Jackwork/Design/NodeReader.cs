@@ -1,0 +1,157 @@
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Jackwork.Design;
+
+/// <summary>Reads YAML text into nodes within fixed limits, so that a hostile file can neither hang nor exhaust the reader.</summary>
+internal static class NodeReader
+{
+    /// <summary>Longest file taken, characters. The largest real designs are a fiftieth of it.</summary>
+    public const int MaxCharacters = 1_000_000;
+
+    /// <summary>Deepest nesting taken. The format itself needs eight.</summary>
+    public const int MaxDepth = 32;
+
+    /// <summary>Most nodes taken, aliases counted as often as they are used.</summary>
+    public const int MaxNodes = 100_000;
+
+    /// <summary>Most uses of an alias taken.</summary>
+    public const int MaxAliases = 1_000;
+
+    /// <summary>The root of the file, or null with the reason added to <paramref name="problems"/>.</summary>
+    public static Node? Read(string text, ProblemList problems)
+    {
+        if (text.Length > MaxCharacters)
+        {
+            problems.Add(new Mark(1, 1), "", $"the file has {text.Length} characters", $"At most {MaxCharacters} are read; move meshes and notes out of it");
+            return null;
+        }
+
+        try
+        {
+            return new Run(text).Document();
+        }
+        catch (Refused r)
+        {
+            problems.Add(r.At, "", r.Message, r.Remedy);
+        }
+        catch (YamlException e)
+        {
+            problems.Add(new Mark((int)e.Start.Line, (int)e.Start.Column), "", $"this is not YAML: {FirstLine(e.InnerException?.Message ?? e.Message)}", "Check quotes, brackets, colons and indentation (spaces, no tabs) here");
+        }
+        catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException or OverflowException or InvalidCastException or KeyNotFoundException or NullReferenceException)
+        {
+            // The scanner gives up on some byte salads with exceptions of its own; the file is still only a wrong file.
+            problems.Add(new Mark(1, 1), "", "this is not YAML: the text can't be split into keys and values", "Write plain UTF-8 text, one 'key: value' a line");
+        }
+
+        return null;
+    }
+
+    private static string FirstLine(string s) => s.Split('\n')[0].Trim().TrimEnd('.');
+
+    private sealed class Refused(Mark at, string what, string remedy) : Exception(what)
+    {
+        public Mark At { get; } = at;
+
+        public string Remedy { get; } = remedy;
+    }
+
+    private sealed class Run(string text)
+    {
+        private readonly Parser parser = new(new StringReader(text));
+        private readonly Dictionary<string, (Node Node, int Size)> anchors = [];
+        private int nodes;
+        private int aliases;
+
+        public Node Document()
+        {
+            parser.Consume<StreamStart>();
+            if (parser.TryConsume<StreamEnd>(out _))
+            {
+                throw new Refused(new(1, 1), "the file is empty", "Start from 'jackwork new'");
+            }
+
+            parser.Consume<DocumentStart>();
+            var root = Next(0);
+            parser.Consume<DocumentEnd>();
+            if (parser.TryConsume<DocumentStart>(out var second))
+            {
+                throw new Refused(At(second), "a second document begins here", "Keep one design a file; remove the line '---'");
+            }
+
+            return root;
+        }
+
+        private Node Next(int depth)
+        {
+            var e = parser.Consume<ParsingEvent>();
+            var at = At(e);
+            if (depth > MaxDepth)
+            {
+                throw new Refused(at, $"values are nested more than {MaxDepth} deep", "The format needs no more than eight levels");
+            }
+
+            Count(at, 1);
+            var before = nodes;
+            switch (e)
+            {
+                case AnchorAlias alias:
+                    if (++aliases > MaxAliases)
+                    {
+                        throw new Refused(at, $"more than {MaxAliases} aliases", "Write the values out");
+                    }
+
+                    if (!anchors.TryGetValue(alias.Value.Value, out var known))
+                    {
+                        throw new Refused(at, $"the alias *{alias.Value.Value} names no finished anchor before it", $"Put &{alias.Value.Value} on an earlier value, outside this one");
+                    }
+
+                    Count(at, known.Size);
+                    return known.Node;
+                case Scalar s:
+                    return Remember(s.Anchor, new ScalarNode(at, s.Value, s.Style is not (ScalarStyle.Plain or ScalarStyle.Any)), before);
+                case SequenceStart seq:
+                    var items = new List<Node>();
+                    while (!parser.TryConsume<SequenceEnd>(out _))
+                    {
+                        items.Add(Next(depth + 1));
+                    }
+
+                    return Remember(seq.Anchor, new ListNode(at, items), before);
+                case MappingStart map:
+                    var entries = new List<(ScalarNode, Node)>();
+                    while (!parser.TryConsume<MappingEnd>(out _))
+                    {
+                        var key = Next(depth + 1) as ScalarNode ?? throw new Refused(at, "a key that is itself a list or mapping", "A key is a plain word followed by a colon");
+                        entries.Add((key, Next(depth + 1)));
+                    }
+
+                    return Remember(map.Anchor, new MapNode(at, entries), before);
+                default:
+                    throw new Refused(at, "unexpected end of the text", "Close every bracket and quote");
+            }
+        }
+
+        private Node Remember(AnchorName anchor, Node node, int before)
+        {
+            if (!anchor.IsEmpty)
+            {
+                anchors[anchor.Value] = (node, nodes - before + 1);
+            }
+
+            return node;
+        }
+
+        private void Count(Mark at, int more)
+        {
+            nodes += more;
+            if (nodes > MaxNodes)
+            {
+                throw new Refused(at, $"more than {MaxNodes} values, aliases counted each time", "A design needs a few thousand at most");
+            }
+        }
+
+        private static Mark At(ParsingEvent e) => new((int)e.Start.Line, (int)e.Start.Column);
+    }
+}

@@ -1,0 +1,146 @@
+using Jackwork.Design;
+using Jackwork.Timing;
+
+namespace Jackwork.Motion;
+
+/// <summary>Makes the timing charts and finds, for each acted member, the chain of drives back to its cam.</summary>
+internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlyList<Drive> drives, IReadOnlyList<Rational?> turns, ProblemList problems)
+{
+    private readonly List<string> names = [.. members.Select(m => m.Name)];
+
+    /// <summary>The acted members whose charts are right; problems noted for the others.</summary>
+    public IReadOnlyList<Acted> Build()
+    {
+        var acted = new List<Acted>();
+        var claimed = new Dictionary<int, string>();
+        foreach (var (name, timing) in spec.Timing ?? NamedMap<TimingSpec>.Empty)
+        {
+            var path = $"timing.{name}";
+            var member = names.IndexOf(name);
+            if (member < 0)
+            {
+                problems.Add(path, $"there is no member '{name}' to act", Names.Suggest(name, names));
+                continue;
+            }
+
+            var shaft = Shaft(timing.Over, $"{path}.over");
+            var chart = Chart(member, timing, path);
+            var chain = Chain(member, path, out var cam);
+            if (cam is null || shaft < 0)
+            {
+                continue;
+            }
+
+            if (!claimed.TryAdd(cam.Driven, name))
+            {
+                problems.Add(path, $"'{claimed[cam.Driven]}' and '{name}' hang on the same cam, that of '{names[cam.Driven]}', and both have a chart", "Keep one of the charts; the other member follows from it");
+                continue;
+            }
+
+            if (turns[cam.Driver] is null)
+            {
+                problems.Add($"members.{names[cam.Driven]}.cam.on", $"'{names[cam.Driver]}' carries a cam but no train of wheels ties it to the crank", "Gear it to the crank");
+                continue;
+            }
+
+            if (chart is not null)
+            {
+                acted.Add(new(member, shaft, chart, chain, cam));
+            }
+        }
+
+        return acted;
+    }
+
+    private int Shaft(string name, string path)
+    {
+        var shaft = names.IndexOf(name);
+        if (shaft < 0)
+        {
+            problems.Add(path, $"there is no member '{name}' to time by", Names.Suggest(name, names));
+        }
+        else if (turns[shaft] is null)
+        {
+            problems.Add(path, $"'{name}' is not geared to the crank, so a chart can't run over its turn", "Name a shaft that wheels tie to the crank: " + string.Join(", ", names.Where((_, i) => turns[i] is not null)));
+            shaft = -1;
+        }
+
+        return shaft;
+    }
+
+    private TimingChart? Chart(int member, TimingSpec timing, string path)
+    {
+        var moves = timing.Moves.Select(m => new MoveSpec
+        {
+            From = m.From,
+            To = m.To,
+            Reach = m.Reach is { Word: null } r ? r.Number : null,
+            ToRest = m.Reach is { Word: not null },
+            By = m.By,
+            Law = m.Law ?? Timing.Laws.MotionLaws.Default.Name,
+            Beats = m.Beats,
+            Hold = m.Hold ?? 0,
+            Pause = m.Pause ?? 0,
+            Points = [.. (m.Points ?? []).Where(p => p.Count == 2).Select(p => (p[0], p[1]))],
+            SpeedIn = m.SpeedIn,
+            SpeedOut = m.SpeedOut,
+        }).ToList();
+        for (var i = 0; i < timing.Moves.Count; i++)
+        {
+            if (timing.Moves[i].Points?.Any(p => p.Count != 2) == true)
+            {
+                problems.Add($"{path}.moves.{i + 1}.points", "a point of a curve is not a pair", "Write [shaft angle, position]");
+                return null;
+            }
+        }
+
+        switch (TimingChart.Compile(new(timing.Rest, moves), members[member].UnitSize))
+        {
+            case ChartResult.Compiled done:
+                return done.Chart;
+            case ChartResult.Refused refused:
+                foreach (var p in refused.Problems)
+                {
+                    problems.Add(p.MoveIndex < 0 ? path : $"{path}.moves.{p.MoveIndex + 1}", p.What.TrimEnd('.'), p.Remedy.TrimEnd('.'));
+                }
+
+                break;
+        }
+
+        return null;
+    }
+
+    private List<Relation> Chain(int member, string path, out CamDrive? cam)
+    {
+        var chain = new List<Relation>();
+        var at = member;
+        while (true)
+        {
+            switch (drives[at])
+            {
+                case CamDrive c:
+                    cam = c;
+                    return chain;
+                case Relation r when chain.Count < members.Count:
+                    if (Carriers.IsCarriedBy(members, r.Driven, r.Driver))
+                    {
+                        problems.Add(path, $"the chart of '{names[member]}' can't be worked back through '{names[r.Driven]}': it sits on '{names[r.Driver]}', which drives it", "Put the chart on the driver, or carry the member on something else");
+                        cam = null;
+                        return chain;
+                    }
+
+                    chain.Add(r);
+                    at = r.Driver;
+                    break;
+                case CrankDrive:
+                    problems.Add(path, $"no cam moves '{names[member]}': its drives lead to the crank, so it can't follow a chart", "Drive it, or a member before it, by a cam; or remove the chart");
+                    cam = null;
+                    return chain;
+                default:
+                    problems.Add(path, $"the drives of '{names[member]}' lead round in a ring", "One of them must lead to a cam");
+                    cam = null;
+                    return chain;
+            }
+        }
+    }
+}

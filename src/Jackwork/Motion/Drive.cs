@@ -1,0 +1,62 @@
+namespace Jackwork.Motion;
+
+/// <summary>The two members that a drive ties together.</summary>
+public enum End
+{
+    /// <summary>The member that drives.</summary>
+    Driver,
+
+    /// <summary>The member that is driven.</summary>
+    Driven,
+}
+
+/// <summary>What makes a member move. Each member has exactly one.</summary>
+/// <param name="driver">Index of the driving member; <see cref="Member.Case"/> for the crank, which the hand drives.</param>
+/// <param name="driven">Index of the member that it moves.</param>
+public abstract class Drive(int driver, int driven)
+{
+    /// <summary>Index of the driving member, or <see cref="Member.Case"/> where the hand drives.</summary>
+    public int Driver { get; } = driver;
+
+    /// <summary>Index of the driven member.</summary>
+    public int Driven { get; } = driven;
+
+    /// <summary>The trade's word for it: crank, gear, belt, rod, slot or cam.</summary>
+    public abstract string Kind { get; }
+}
+
+/// <summary>The hand on the handle: the member's coordinate is the crank angle.</summary>
+public sealed class CrankDrive(int driven) : Drive(Member.Case, driven)
+{
+    /// <inheritdoc/>
+    public override string Kind => "crank";
+}
+
+/// <summary>A two-way relation between the coordinates of driver and driven, in closed form.</summary>
+public abstract class Relation(int driver, int driven) : Drive(driver, driven)
+{
+    /// <summary>The member at an end.</summary>
+    public int At(End end) => end == End.Driver ? Driver : Driven;
+
+    /// <summary>The members whose states must be known before the one at <paramref name="unknown"/> can be solved.</summary>
+    internal abstract IEnumerable<int> Needs(End unknown);
+
+    /// <summary>The branch that the pose as drawn lies on: +1, -1, or 0 where it is drawn at a dead centre.</summary>
+    internal abstract int DrawnBranch(End unknown);
+
+    /// <summary>The state of the member at <paramref name="unknown"/>; <paramref name="miss"/> is by how many mm the relation fails to close.</summary>
+    internal abstract MemberState Solve(End unknown, ReadOnlySpan<MemberState> states, in History history, out int branch, out double miss);
+
+    /// <summary>How far the solved states are from satisfying the relation, mm, worked out afresh from the positions alone.</summary>
+    internal abstract double Residual(ReadOnlySpan<MemberState> states);
+
+    /// <summary>
+    /// Transmission angle at the driven member, rad, 0 to pi/2: between the line of the force and the square to the
+    /// motion of the point it acts on; pi/2 is best, 0 a dead centre. Null where the notion does not apply.
+    /// </summary>
+    /// <remarks>H. Alt (1932); R. L. Norton, Design of Machinery, section 3.3 (from memory).</remarks>
+    internal abstract double? TransmissionAngle(ReadOnlySpan<MemberState> states);
+
+    /// <summary>What a miss of this many mm means, for a finding.</summary>
+    internal abstract string DescribeMiss(double miss);
+}

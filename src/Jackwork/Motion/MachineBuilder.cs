@@ -1,0 +1,111 @@
+using Jackwork.Design;
+
+namespace Jackwork.Motion;
+
+/// <summary>What making a machine of a design gave: the machine, or every problem of the design; never half of each.</summary>
+/// <param name="Machine">The machine, or null when there are problems.</param>
+/// <param name="Problems">The problems, in the order of the file; empty when there are none.</param>
+public sealed record MachineResult(Machine? Machine, IReadOnlyList<Problem> Problems);
+
+/// <summary>Makes the machine of a design: finds who carries and who drives whom, and the order of solving.</summary>
+public static class MachineBuilder
+{
+    /// <summary>Reads a design's text and makes its machine.</summary>
+    public static MachineResult Build(string text) => Build(DesignReader.Read(text));
+
+    /// <summary>Makes the machine of a design that was read; problems of the reading are handed on.</summary>
+    public static MachineResult Build(DesignReading reading)
+    {
+        if (reading.Spec is not { } spec)
+        {
+            return new(null, reading.Problems);
+        }
+
+        var problems = reading.Places;
+        var machine = Build(spec, problems);
+        return new(problems.IsEmpty ? machine : null, problems.All);
+    }
+
+    private static Machine? Build(DesignSpec spec, ProblemList problems)
+    {
+        if (MemberBuilder.Build(spec, problems) is not { } members)
+        {
+            return null;
+        }
+
+        // Each of these notes its own problems; what does not need the broken part is still looked at.
+        var drives = new DriveBuilder(spec, members, problems).Build();
+        if (drives is null)
+        {
+            return null;
+        }
+
+        var crank = members.ToList().FindIndex(m => m.Name == spec.Crank.Turns);
+        var turns = Trains.Turns(members, drives, crank);
+        var acted = new ChartBuilder(spec, members, drives, turns, problems).Build();
+        var rules = new RuleBuilder(spec, members, drives, turns, problems).Build();
+        var plan = problems.IsEmpty ? Order(members, drives, acted, problems) : null;
+        if (plan is null)
+        {
+            return null;
+        }
+
+        NoteUnclearBranches(members, plan, problems);
+        return Trains.Whole(turns, drives, acted, problems) is { } performance
+            ? new(spec, members, drives, acted, rules, turns, performance, crank) { Plan = plan }
+            : null;
+    }
+
+    private static Plan? Order(IReadOnlyList<Member> members, IReadOnlyList<Drive> drives, IReadOnlyList<Acted> acted, ProblemList problems)
+    {
+        var acts = new Act?[members.Count];
+        foreach (var a in acted)
+        {
+            acts[a.Member] = new(Source.Chart, a.Member, Chart: a.Chart, Shaft: a.Shaft);
+            foreach (var relation in a.Chain)
+            {
+                acts[relation.Driver] = new(Source.Relation, relation.Driver, relation, End.Driver);
+            }
+        }
+
+        for (var m = 0; m < members.Count; m++)
+        {
+            acts[m] ??= drives[m] switch
+            {
+                CrankDrive => new(Source.Crank, m),
+                Relation r => new(Source.Relation, m, r),
+                _ => null,
+            };
+            if (acts[m] is null)
+            {
+                problems.Add($"members.{members[m].Name}.cam", $"the cam that moves '{members[m].Name}' has nothing to do: no member with a timing chart hangs on it", $"Add a chart under 'timing' for '{members[m].Name}' or for a member that it drives");
+            }
+        }
+
+        if (acts.Any(a => a is null))
+        {
+            return null;
+        }
+
+        var plan = Plan.Order([.. acts.Select(a => a!)], out var ring);
+        if (plan is null)
+        {
+            var names = string.Join(" <- ", ring.Select(m => members[m].Name).Append(members[ring[0]].Name));
+            problems.Add($"members.{members[ring[0]].Name}", $"these members wait for each other in a ring: {names}", "One of them must be driven from the crank, or have a chart on a cam");
+        }
+
+        return plan;
+    }
+
+    private static void NoteUnclearBranches(IReadOnlyList<Member> members, Plan plan, ProblemList problems)
+    {
+        foreach (var act in plan.Acts)
+        {
+            if (act.Relation is { } r && r.DrawnBranch(act.Unknown) == 0)
+            {
+                var name = members[r.Driven].Name;
+                problems.Add($"members.{name}.{r.Kind}", $"as drawn, the {r.Kind} stands at a dead centre of '{members[act.Member].Name}', so it can't be told which way that goes", "Draw the piece a little off the dead centre");
+            }
+        }
+    }
+}

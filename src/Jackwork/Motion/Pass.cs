@@ -1,0 +1,97 @@
+using Jackwork.Timing;
+
+namespace Jackwork.Motion;
+
+/// <summary>The states of all members at one crank angle, and what is needed to go on to the next.</summary>
+internal sealed class Pass
+{
+    private readonly Machine machine;
+    private readonly Act[] acts;
+    private readonly MemberState[] states;
+    private readonly int[] branches;
+    private readonly double[] misses;
+
+    /// <summary>Starts at the pose as drawn.</summary>
+    public Pass(Machine machine, Plan plan)
+    {
+        this.machine = machine;
+        acts = [.. plan.Acts];
+        states = new MemberState[machine.Members.Count];
+        branches = new int[acts.Length];
+        misses = new double[acts.Length];
+        Reset();
+    }
+
+    public ReadOnlySpan<MemberState> States => states;
+
+    public ReadOnlySpan<int> Branches => branches;
+
+    /// <summary>By how much each act missed at the last angle, mm.</summary>
+    public ReadOnlySpan<double> Misses => misses;
+
+    /// <summary>Crank angle that the states are for, rad.</summary>
+    public double Crank { get; private set; }
+
+    /// <summary>Back to the pose as drawn.</summary>
+    public void Reset()
+    {
+        for (var m = 0; m < states.Length; m++)
+        {
+            states[m] = MemberState.Of(machine.Members[m].Joint.Kind, default);
+        }
+
+        for (var i = 0; i < acts.Length; i++)
+        {
+            branches[i] = acts[i].Relation?.DrawnBranch(acts[i].Unknown) ?? 1;
+        }
+
+        Crank = 0;
+    }
+
+    /// <summary>Takes over the coordinates and branches of a known step, from which the next angle is then reached.</summary>
+    public void Resume(double crank, Func<int, Jet> coordinate, ReadOnlySpan<int> branchesThere)
+    {
+        for (var m = 0; m < states.Length; m++)
+        {
+            states[m] = MemberState.Of(machine.Members[m].Joint.Kind, coordinate(m));
+        }
+
+        branchesThere.CopyTo(branches);
+        Crank = crank;
+    }
+
+    /// <summary>Goes to a crank angle (rad) near the present one. <paramref name="before"/> reads charts as they are just before that angle.</summary>
+    /// <param name="crank">Crank angle, rad.</param>
+    /// <param name="before">At a corner of a chart, which side's speed is taken.</param>
+    /// <param name="given">Coordinates by member, for the members whose source is given.</param>
+    public void Go(double crank, bool before = false, ReadOnlySpan<double> given = default)
+    {
+        var advance = crank - Crank;
+        for (var i = 0; i < acts.Length; i++)
+        {
+            var act = acts[i];
+            ref var state = ref states[act.Member];
+            var kind = machine.Members[act.Member].Joint.Kind;
+            switch (act.Source)
+            {
+                case Source.Relation:
+                    var history = new History(branches[i], state.Q, advance);
+                    state = act.Relation!.Solve(act.Unknown, states, history, out branches[i], out misses[i]);
+                    break;
+                case Source.Chart:
+                    ref readonly var shaft = ref states[act.Shaft];
+                    // A shaft that turns backwards comes to a corner from the side of larger angles.
+                    state = MemberState.Of(kind, before ? act.Chart!.Evaluate(shaft.Q, shaft.Q.First < 0 ? Side.After : Side.Before) : act.Chart!.Evaluate(shaft.Q));
+                    break;
+                case Source.Crank:
+                    state = MemberState.Of(kind, Jet.Variable(crank));
+                    break;
+                default:
+                    state = MemberState.Of(kind, Jet.Constant(given[act.Member]));
+                    break;
+            }
+        }
+
+        Crank = crank;
+    }
+}

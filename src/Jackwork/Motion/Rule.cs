@@ -1,0 +1,30 @@
+namespace Jackwork.Motion;
+
+/// <summary>A condition on a member's coordinate, rad or mm: the margin by which it holds.</summary>
+/// <param name="Member">Index of the member.</param>
+/// <param name="Low">Lower bound, or minus infinity.</param>
+/// <param name="High">Upper bound, or plus infinity.</param>
+/// <param name="Around">Whether the coordinate is taken within one turn of a shaft that goes round.</param>
+public readonly record struct Condition(int Member, double Low, double High, bool Around)
+{
+    /// <summary>By how much the condition holds at coordinate <paramref name="q"/>; negative where it does not.</summary>
+    /// <remarks>Around a turn, the distance to the nearer end of the band from Low onward to High.</remarks>
+    public double Margin(double q)
+    {
+        if (!Around)
+        {
+            return Math.Min(q - Low, High - q);
+        }
+
+        var half = (High - Low) / 2;
+        var off = Math.IEEERemainder(q - (Low + half), 2 * Math.PI);
+        return half - Math.Abs(off);
+    }
+}
+
+/// <summary>While one condition holds, another must.</summary>
+/// <param name="While">When the rule applies.</param>
+/// <param name="Keep">What must then hold.</param>
+/// <param name="Note">What it is for, in the maker's words; may be null.</param>
+/// <param name="Text">The rule as a sentence.</param>
+public sealed record Rule(Condition While, Condition Keep, string? Note, string Text);

@@ -1,0 +1,86 @@
+using Jackwork.Design;
+
+namespace Jackwork.Motion;
+
+/// <summary>Makes the interlocks of a design.</summary>
+internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlyList<Drive> drives, IReadOnlyList<Rational?> turns, ProblemList problems)
+{
+    private readonly List<string> names = [.. members.Select(m => m.Name)];
+
+    /// <summary>The rules that are right; problems noted for the others.</summary>
+    public IReadOnlyList<Rule> Build()
+    {
+        var rules = new List<Rule>();
+        var i = 0;
+        foreach (var r in spec.Rules ?? [])
+        {
+            var path = $"rules.{++i}";
+            var first = Make(r.While, $"{path}.while");
+            var second = Make(r.Keep, $"{path}.keep");
+            if (first is { } w && second is { } k)
+            {
+                rules.Add(new(w, k, r.Note, $"while {Text(r.While)}, {Text(r.Keep)}"));
+            }
+        }
+
+        return rules;
+    }
+
+    private Condition? Make(ConditionSpec c, string path)
+    {
+        var m = names.IndexOf(c.Member);
+        if (m < 0)
+        {
+            problems.Add($"{path}.member", $"there is no member '{c.Member}'", Names.Suggest(c.Member, names));
+            return null;
+        }
+
+        var given = (c.Above is null ? 0 : 1) + (c.Below is null ? 0 : 1) + (c.Between is null ? 0 : 1);
+        if (given != 1)
+        {
+            problems.Add(path, given == 0 ? "the condition says nothing of where the member is" : "the condition has more than one of above, below and between", "Give exactly one of 'above', 'below' and 'between'");
+            return null;
+        }
+
+        var goesRound = turns[m] is not null || drives[m] is CrankDrive;
+        var unit = members[m].UnitSize;
+        if (c.Between is { } band)
+        {
+            var (low, high) = (band[0] * unit, band[1] * unit);
+            if (goesRound)
+            {
+                var width = high - low;
+                width -= 2 * Math.PI * Math.Floor(width / (2 * Math.PI));
+                return new(m, low, low + width, true);
+            }
+
+            if (low >= high)
+            {
+                problems.Add($"{path}.between", FormattableString.Invariant($"the band from {band[0]} to {band[1]} is empty"), "Give the smaller bound first");
+                return null;
+            }
+
+            return new(m, low, high, false);
+        }
+
+        if (goesRound)
+        {
+            problems.Add(path, $"'{c.Member}' goes round and round, so above and below say nothing", "Use 'between: [from, to]' in degrees of its turn");
+            return null;
+        }
+
+        return new(m, c.Above * unit ?? double.NegativeInfinity, c.Below * unit ?? double.PositiveInfinity, false);
+    }
+
+    private string Text(ConditionSpec c)
+    {
+        var unit = names.IndexOf(c.Member) is var m && m >= 0 ? members[m].Unit : "";
+        return c switch
+        {
+            { Above: { } a } => FormattableString.Invariant($"{c.Member} is above {a} {unit}"),
+            { Below: { } b } => FormattableString.Invariant($"{c.Member} is below {b} {unit}"),
+            { Between: { Count: 2 } n } => FormattableString.Invariant($"{c.Member} is between {n[0]} and {n[1]} {unit}"),
+            _ => c.Member,
+        };
+    }
+}

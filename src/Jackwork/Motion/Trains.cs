@@ -1,0 +1,45 @@
+using System.Numerics;
+using Jackwork.Design;
+
+namespace Jackwork.Motion;
+
+/// <summary>The wheels that tie shafts to the crank: how often each turns, and when all are back where they began.</summary>
+internal static class Trains
+{
+    /// <summary>Turns of each member for a turn of the crank, signed; null for members that no train of wheels ties to it.</summary>
+    public static IReadOnlyList<Rational?> Turns(IReadOnlyList<Member> members, IReadOnlyList<Drive> drives, int crank)
+    {
+        var turns = new Rational?[members.Count];
+        turns[crank] = Rational.One;
+        for (var changed = true; changed;)
+        {
+            changed = false;
+            foreach (var r in drives.OfType<RatioDrive>())
+            {
+                if (turns[r.Driver] is { } t && turns[r.Driven] is null)
+                {
+                    turns[r.Driven] = t * r.Ratio;
+                    changed = true;
+                }
+            }
+        }
+
+        return turns;
+    }
+
+    /// <summary>The least whole number of crank turns that makes every shaft's turns whole, and the steps to solve it at.</summary>
+    public static Performance? Whole(IReadOnlyList<Rational?> turns, IReadOnlyList<Drive> drives, IReadOnlyList<Acted> acted, ProblemList problems)
+    {
+        var whole = turns.Where(t => t is not null).Aggregate(BigInteger.One, (lcm, t) => lcm / BigInteger.GreatestCommonDivisor(lcm, t!.Value.Denominator) * t.Value.Denominator);
+        var paced = drives.OfType<CamDrive>().Select(c => c.Driver).Concat(acted.Select(a => a.Shaft)).Select(s => turns[s]).OfType<Rational>().ToList();
+        var fastest = paced.Count == 0 ? Rational.One : paced.Select(t => t.Abs()).MaxBy(t => t.Value);
+        var steps = whole * fastest.Numerator / fastest.Denominator * Performance.StepsPerTurn;
+        if (steps <= Performance.MostSteps)
+        {
+            return new((int)whole, (int)steps);
+        }
+
+        problems.Add("members", $"the performance takes {whole} turns of the crank before every shaft is back where it began; {Performance.MostSteps / Performance.StepsPerTurn} turns of the cam shaft are the most that is worked out", "Choose tooth counts with common factors, such as 12 to 36");
+        return null;
+    }
+}
