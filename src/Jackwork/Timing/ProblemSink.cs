@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+
+namespace Jackwork.Timing;
+
+/// <summary>Collects the problems of one chart, worded in the member's unit.</summary>
+/// <param name="unit">"deg" or "mm".</param>
+internal sealed class ProblemSink(string unit)
+{
+    private readonly List<ChartProblem> _problems = [];
+
+    /// <summary>The member's unit: "deg" or "mm".</summary>
+    public string Unit => unit;
+
+    /// <summary>The unit of speeds.</summary>
+    public string SpeedUnit => unit + " per deg";
+
+    /// <summary>How many so far.</summary>
+    public int Count => _problems.Count;
+
+    /// <summary>All so far, in the order of the moves, those of the whole chart last.</summary>
+    public ImmutableArray<ChartProblem> All => [.. _problems.OrderBy(p => p.MoveIndex < 0 ? int.MaxValue : p.MoveIndex)];
+
+    /// <summary>Adds a problem of the move with index <paramref name="move"/>, -1 for the whole chart.</summary>
+    public void Add(int move, string what, string remedy) => _problems.Add(new(move, what, remedy));
+
+    /// <summary>A number as messages print it: six decimals at most.</summary>
+    public static string N(double value) => value.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>A move as messages name it, counted from 1: "move 2 (40 to 60 deg)".</summary>
+    public static string Name(int index, MoveSpec move) => $"move {index + 1} ({N(move.From)} to {N(move.To)} deg)";
+}
