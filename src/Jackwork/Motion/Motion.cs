@@ -9,9 +9,9 @@ public sealed class Motion
     private readonly List<(int Step, int[] Branches)> branchesFrom = [];
     private readonly Pass pass;
 
-    private Motion(Machine machine)
+    private Motion(Machine machine, double offset)
     {
-        Machine = machine;
+        (Machine, Offset) = (machine, offset);
         pass = new(machine, machine.Plan);
         coordinates = new Jet[machine.Members.Count][];
         for (var m = 0; m < coordinates.Length; m++)
@@ -23,6 +23,9 @@ public sealed class Motion
     /// <summary>The machine that was solved.</summary>
     public Machine Machine { get; }
 
+    /// <summary>Share of a step by which every angle lies later; 0 for the performance itself.</summary>
+    internal double Offset { get; }
+
     /// <summary>Number of steps.</summary>
     public int Steps => Machine.Performance.Steps;
 
@@ -33,9 +36,12 @@ public sealed class Motion
     public IReadOnlyList<DeadCentre> DeadCentres => deadCentres;
 
     /// <summary>Solves the whole performance.</summary>
-    public static Motion Solve(Machine machine)
+    public static Motion Solve(Machine machine) => Solve(machine, 0);
+
+    /// <summary>Solves the performance at angles a share of a step later, for checking between the steps.</summary>
+    internal static Motion Solve(Machine machine, double offset)
     {
-        var motion = new Motion(machine);
+        var motion = new Motion(machine, offset);
         motion.SolveAgain();
         return motion;
     }
@@ -52,7 +58,7 @@ public sealed class Motion
         for (var i = 0; i < performance.Steps; i++)
         {
             pass.Branches.CopyTo(branches);
-            pass.Go(performance.At(i));
+            pass.Go(performance.At(i + Offset));
             var states = pass.States;
             for (var m = 0; m < coordinates.Length; m++)
             {

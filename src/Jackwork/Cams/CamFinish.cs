@@ -1,0 +1,63 @@
+using Jackwork.Geometry;
+using Jackwork.Motion;
+
+namespace Jackwork.Cams;
+
+/// <summary>Finishes a cam: its loop, the loop's error against the truth, and what the cutter leaves.</summary>
+internal static class CamFinish
+{
+    /// <summary>The finished cam.</summary>
+    /// <param name="cam">The cam as the motion asks for it.</param>
+    /// <param name="between">The same machine solved half a step later, for true points between the samples.</param>
+    /// <param name="cutter">Diameter of the cutter, mm.</param>
+    public static Cam Finish(CamDefinition cam, Motion.Motion between, double cutter)
+    {
+        var machine = cam.Motion.Machine;
+        var outline = CamOutline.Fit(TrueEnvelope.RoundTheCam(cam));
+        var reach = CutterReach.Of(outline, cutter / 2);
+        var plane = new CamPlane(machine.Members[cam.Drive.Driver].Joint);
+        return new(
+            machine.NameOf(cam.Drive.Driven),
+            machine.NameOf(cam.Drive.Driver),
+            cam.Drive.Driver,
+            cam.Drive.Driven,
+            cam.Follower,
+            cam.Profile,
+            outline,
+            Error(cam, between, outline),
+            reach.AsCut,
+            reach.Left,
+            cam.BaseRadius,
+            cam.BaseWanted,
+            CamMaker.HubRadius(cam.Drive),
+            CamMaker.Bore(cam.Drive),
+            plane.Station(cam.Drive.Spec.Follower.At),
+            cam.Turn.Unlike(cam.Motion, cam.Drive),
+            cam.Corners);
+    }
+
+    // True points halfway between the samples against the loop. Where undercut has taken the truth away there is none to hold it against.
+    private static double Error(CamDefinition cam, Motion.Motion between, Outline outline)
+    {
+        var q = between.Of(cam.Drive.Driven);
+        var t = between.Of(cam.Drive.Driver);
+        var walk = new LoopWalk(outline);
+        var worst = 0.0;
+        for (var k = 0; k < cam.Turn.Steps - 1; k++)
+        {
+            var i = cam.Turn.Sense > 0 ? cam.Turn.Steps - 2 - k : k;
+            if (cam.Corners.Any(c => Math.Floor(c / cam.Motion.Machine.Performance.Step) == i))
+            {
+                continue;
+            }
+
+            var s = cam.Follower.Sample(q[i], t[i]);
+            if (!cam.Profile.IsUndercut)
+            {
+                worst = Math.Max(worst, walk.DistanceTo(s.Point));
+            }
+        }
+
+        return cam.Profile.IsUndercut ? double.NaN : worst;
+    }
+}

@@ -1,0 +1,70 @@
+using Jackwork.Checks;
+using Jackwork.Motion;
+
+namespace Jackwork.Cams;
+
+/// <summary>Makes the cams of a machine from its motion.</summary>
+internal static class CamMaker
+{
+    /// <summary>The cam of one acted member.</summary>
+    public static CamDefinition Define(Motion.Motion motion, Acted acted, Limits limits)
+    {
+        var drive = acted.Cam;
+        var turn = CamTurn.Of(motion, drive);
+        var drawn = FollowerBuilder.Build(motion.Machine, drive);
+        var (follower, missed) = Set(motion, drive, drawn, turn, limits);
+        return new(motion, drive, follower, turn, CamProfile.Of(motion, drive, follower, turn.Steps), Corners(motion, acted, turn), missed);
+    }
+
+    private static (Follower Follower, double? Missed) Set(Motion.Motion motion, CamDrive drive, Follower drawn, CamTurn turn, Limits limits)
+    {
+        switch (drive.Spec.Base)
+        {
+            case null:
+                return (drawn, null);
+            case { Word: null, Number: var r }:
+                return drawn.WithBase(r, turn.Least, turn.Most) is { } set ? (set, null) : (drawn, r);
+            default:
+                var smallest = HubRadius(drive) + limits.Rim;
+                var profile = CamProfile.Of(motion, drive, drawn, turn.Steps);
+                var found = BaseSearch.Find(smallest, r => drawn.WithBase(r, turn.Least, turn.Most), f =>
+                {
+                    profile.Fill(motion, drive, f);
+                    return profile.MaxPressureAngle <= limits.PressureAngle(f.Turns) && profile.MinConvexRadius >= limits.ConvexRadius;
+                });
+                return found is null ? (drawn, 0) : (found, null);
+        }
+    }
+
+    /// <summary>Radius of the hub or collet that the cam must clear, mm: as given, else as large as the bore is wide.</summary>
+    public static double HubRadius(CamDrive drive) => (drive.Spec.Hub ?? 2 * Bore(drive)) / 2;
+
+    /// <summary>Bore of a cam, mm: as given, else 6.</summary>
+    public static double Bore(CamDrive drive) => drive.Spec.Bore ?? 6;
+
+    // Crank angles in the cam's first turn where the chart's shaft stands at a jump of speed.
+    private static List<double> Corners(Motion.Motion motion, Acted acted, CamTurn turn)
+    {
+        var jumps = acted.Chart.Knots.Where(k => k.HasVelocityJump).ToList();
+        if (jumps.Count == 0)
+        {
+            return [];
+        }
+
+        var rate = motion.Machine.Turns[acted.Shaft]!.Value.Value;
+        var end = motion.Machine.Performance.Length / turn.Turns;
+        var list = new List<double>();
+        foreach (var knot in jumps)
+        {
+            var period = 2 * Math.PI / Math.Abs(rate);
+            var first = knot.Angle / rate;
+            for (var crank = first - period * Math.Floor(first / period); crank < end - 1e-9; crank += period)
+            {
+                list.Add(crank);
+            }
+        }
+
+        list.Sort();
+        return list;
+    }
+}

@@ -1,0 +1,96 @@
+using Jackwork.Motion;
+
+namespace Jackwork.Cams;
+
+/// <summary>A cam's outline, sampled at the steps of one turn, with its worst places.</summary>
+/// <remarks>Samples are in the order of the crank; the shaft turning forward, that is clockwise round the cam.</remarks>
+public sealed class CamProfile
+{
+    private readonly CamSample[] samples;
+
+    private CamProfile(int steps) => samples = new CamSample[steps];
+
+    /// <summary>The samples, one for each step of the cam's first turn.</summary>
+    public ReadOnlySpan<CamSample> Samples => samples;
+
+    /// <summary>Largest pressure angle, rad.</summary>
+    public double MaxPressureAngle { get; private set; }
+
+    /// <summary>Step of the largest pressure angle.</summary>
+    public int MaxPressureStep { get; private set; }
+
+    /// <summary>Smallest radius of curvature on convex stretches of the outline, mm; below zero where the outline would fold (undercut).</summary>
+    public double MinConvexRadius { get; private set; }
+
+    /// <summary>Step of the smallest convex radius.</summary>
+    public int MinConvexStep { get; private set; }
+
+    /// <summary>Smallest radius of curvature in the hollows of the outline, mm; infinite where there is no hollow.</summary>
+    public double MinConcaveRadius { get; private set; }
+
+    /// <summary>Step of the smallest hollow radius.</summary>
+    public int MinConcaveStep { get; private set; }
+
+    /// <summary>Smallest and largest distance of a flat face's contact from its middle, mm, signed.</summary>
+    public (double Least, double Most) Face { get; private set; }
+
+    /// <summary>Whether some stretch is undercut: the outline there is not the one that moves the follower.</summary>
+    public bool IsUndercut => MinConvexRadius < 0;
+
+    /// <summary>The profile of a follower's cam over one turn.</summary>
+    /// <param name="motion">The solved motion.</param>
+    /// <param name="drive">The cam.</param>
+    /// <param name="follower">The follower as set.</param>
+    /// <param name="steps">Steps in a turn of the cam.</param>
+    internal static CamProfile Of(Motion.Motion motion, CamDrive drive, Follower follower, int steps)
+    {
+        var profile = new CamProfile(steps);
+        profile.Fill(motion, drive, follower);
+        return profile;
+    }
+
+    /// <summary>Works the profile out again into the same memory.</summary>
+    internal void Fill(Motion.Motion motion, CamDrive drive, Follower follower)
+    {
+        var q = motion.Of(drive.Driven);
+        var t = motion.Of(drive.Driver);
+        for (var i = 0; i < samples.Length; i++)
+        {
+            samples[i] = follower.Sample(q[i], t[i]);
+        }
+
+        FindWorst();
+    }
+
+    private void FindWorst()
+    {
+        (MaxPressureAngle, MinConvexRadius, MinConcaveRadius) = (0, double.PositiveInfinity, double.PositiveInfinity);
+        var (least, most) = (double.PositiveInfinity, double.NegativeInfinity);
+        for (var i = 0; i < samples.Length; i++)
+        {
+            ref readonly var s = ref samples[i];
+            if (s.PressureAngle > MaxPressureAngle)
+            {
+                (MaxPressureAngle, MaxPressureStep) = (s.PressureAngle, i);
+            }
+
+            // A pitch curve that bends outward carries a convex outline, down to a fold where its radius is less than the roller's.
+            if (s.PitchRadius > 0 || s.Radius == s.PitchRadius)
+            {
+                if (s.Radius < MinConvexRadius)
+                {
+                    (MinConvexRadius, MinConvexStep) = (s.Radius, i);
+                }
+            }
+            else if (-s.Radius < MinConcaveRadius)
+            {
+                (MinConcaveRadius, MinConcaveStep) = (-s.Radius, i);
+            }
+
+            least = Math.Min(least, s.FaceOffset);
+            most = Math.Max(most, s.FaceOffset);
+        }
+
+        Face = (least, most);
+    }
+}

@@ -1,0 +1,31 @@
+namespace Jackwork.Geometry;
+
+/// <summary>Distances from a loop for points that come in order along it: each search begins where the last one ended.</summary>
+/// <param name="loop">The loop, run in the sense in which the points come.</param>
+internal sealed class LoopWalk(Outline loop)
+{
+    private int at = -1;
+
+    /// <summary>Distance of <paramref name="p"/> from the loop, mm.</summary>
+    public double DistanceTo(Point2 p)
+    {
+        var n = loop.Segments.Length;
+        if (at < 0)
+        {
+            at = Enumerable.Range(0, n).MinBy(i => loop.Segments[i].DistanceTo(p));
+        }
+
+        var here = loop.Segments[at].DistanceTo(p);
+        for (var ahead = 1; ahead <= 2; ahead++)
+        {
+            var next = (at + ahead) % n;
+            var there = loop.Segments[next].DistanceTo(p);
+            if (there <= here)
+            {
+                (at, here, ahead) = (next, there, 0);
+            }
+        }
+
+        return here;
+    }
+}
