@@ -7,7 +7,4 @@ public readonly record struct OutlinePoint(Point2 Point, Vec2 Tangent)
 {
     /// <summary>The sample turned about the origin by <paramref name="angle"/> radians, counter-clockwise.</summary>
     public OutlinePoint Turned(double angle) => new(Point.Turned(angle), Tangent.Turned(angle));
-
-    /// <summary>The sample mirrored in the x axis and run the other way, so that a mirrored run stays in order when reversed.</summary>
-    public OutlinePoint Mirrored() => new(new(Point.X, -Point.Y), new(-Tangent.X, Tangent.Y));
 }
