@@ -8,7 +8,7 @@ namespace Jackwork.Cams;
 internal static class CamOutline
 {
     /// <summary>How far the fitted outline may stray from the samples, mm; the rest of the 0.005 that is promised is left for between them.</summary>
-    public const double FitTolerance = 0.003;
+    public const double FitTolerance = 0.004;
 
     /// <summary>Change of tangent between neighbouring samples, beyond what their curvature explains, that makes a corner, rad.</summary>
     private const double Corner = 0.02;

@@ -6,24 +6,12 @@ namespace Jackwork.Design;
 /// <summary>Reads YAML text into nodes within fixed limits, so that a hostile file can neither hang nor exhaust the reader.</summary>
 internal static class NodeReader
 {
-    /// <summary>Longest file taken, characters. The largest real designs are a fiftieth of it.</summary>
-    public const int MaxCharacters = 1_000_000;
-
-    /// <summary>Deepest nesting taken. The format itself needs eight.</summary>
-    public const int MaxDepth = 32;
-
-    /// <summary>Most nodes taken, aliases counted as often as they are used.</summary>
-    public const int MaxNodes = 100_000;
-
-    /// <summary>Most uses of an alias taken.</summary>
-    public const int MaxAliases = 1_000;
-
     /// <summary>The root of the file, or null with the reason added to <paramref name="problems"/>.</summary>
     public static Node? Read(string text, ProblemList problems)
     {
-        if (text.Length > MaxCharacters)
+        if (text.Length > NodeLimits.MaxCharacters)
         {
-            problems.Add(new Mark(1, 1), "", $"the file has {text.Length} characters", $"At most {MaxCharacters} are read; move meshes and notes out of it");
+            problems.Add(new Mark(1, 1), "", $"the file has {text.Length} characters", $"At most {NodeLimits.MaxCharacters} are read; move meshes and notes out of it");
             return null;
         }
 
@@ -87,9 +75,9 @@ internal static class NodeReader
         {
             var e = parser.Consume<ParsingEvent>();
             var at = At(e);
-            if (depth > MaxDepth)
+            if (depth > NodeLimits.MaxDepth)
             {
-                throw new Refused(at, $"values are nested more than {MaxDepth} deep", "The format needs no more than eight levels");
+                throw new Refused(at, $"values are nested more than {NodeLimits.MaxDepth} deep", "The format needs no more than eight levels");
             }
 
             Count(at, 1);
@@ -97,9 +85,9 @@ internal static class NodeReader
             switch (e)
             {
                 case AnchorAlias alias:
-                    if (++aliases > MaxAliases)
+                    if (++aliases > NodeLimits.MaxAliases)
                     {
-                        throw new Refused(at, $"more than {MaxAliases} aliases", "Write the values out");
+                        throw new Refused(at, $"more than {NodeLimits.MaxAliases} aliases", "Write the values out");
                     }
 
                     if (!anchors.TryGetValue(alias.Value.Value, out var known))
@@ -146,9 +134,9 @@ internal static class NodeReader
         private void Count(Mark at, int more)
         {
             nodes += more;
-            if (nodes > MaxNodes)
+            if (nodes > NodeLimits.MaxNodes)
             {
-                throw new Refused(at, $"more than {MaxNodes} values, aliases counted each time", "A design needs a few thousand at most");
+                throw new Refused(at, $"more than {NodeLimits.MaxNodes} values, aliases counted each time", "A design needs a few thousand at most");
             }
         }
 

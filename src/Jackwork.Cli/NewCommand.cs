@@ -1,0 +1,44 @@
+using System.ComponentModel;
+using Jackwork.Design;
+using Spectre.Console.Cli;
+
+namespace Jackwork.Cli;
+
+/// <summary><c>jackwork new FOLDER [--like EXAMPLE]</c>.</summary>
+internal sealed class NewCommand : Command<NewCommand.Settings>
+{
+    /// <summary>Its settings.</summary>
+    public sealed class Settings : CommandSettings
+    {
+        /// <summary>The new folder.</summary>
+        [CommandArgument(0, "<FOLDER>")]
+        [Description("The folder to make; it must not hold a design yet.")]
+        public string Folder { get; init; } = "";
+
+        /// <summary>The example to start from.</summary>
+        [CommandOption("--like <EXAMPLE>")]
+        [Description("The example to start from: nodding-bird (if not given) or keeper.")]
+        public string Like { get; init; } = "nodding-bird";
+    }
+
+    /// <inheritdoc/>
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var terminal = (Terminal)context.Data!;
+        if (!Examples.Names.Contains(settings.Like))
+        {
+            throw new BadInputException($"jackwork: there is no example '{settings.Like}'. {Names.Suggest(settings.Like, Examples.Names)}.");
+        }
+
+        var file = System.IO.Path.Combine(settings.Folder, DesignSettings.FileName);
+        if (File.Exists(file) || File.Exists(settings.Folder))
+        {
+            throw new BadInputException($"jackwork: '{(File.Exists(file) ? file : settings.Folder)}' is there already and was left alone. Name a new folder.");
+        }
+
+        Directory.CreateDirectory(settings.Folder);
+        File.WriteAllText(file, Examples.Text(settings.Like));
+        terminal.Notes.WriteLine($"Wrote {file}. Next: jackwork check {settings.Folder}");
+        return ExitCode.Good;
+    }
+}

@@ -1,0 +1,84 @@
+using Jackwork.Motion;
+
+namespace Jackwork.Cams;
+
+/// <summary>What an acted member does when the machine runs on its cams as cut.</summary>
+/// <param name="MaxError">Largest distance from the chart, rad or mm.</param>
+/// <param name="AtCrank">Crank angle where that is, rad.</param>
+/// <param name="FollowerError">Largest distance of the follower's point from where it should be, mm; infinite where it touches nothing.</param>
+/// <param name="Lost">Crank angle at which the follower touches nothing, rad; null if it never does.</param>
+public readonly record struct AsCutResult(double MaxError, double AtCrank, double FollowerError, double? Lost);
+
+/// <summary>The machine run forward on its cams as they come from the cutter, by a contact calculation of its own.</summary>
+/// <param name="Results">One for each acted member, in the machine's order.</param>
+public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
+{
+    /// <summary>Runs the machine on <paramref name="cams"/>, one for each acted member in order.</summary>
+    internal static AsCut Run(Motion.Motion motion, IReadOnlyList<Cam> cams)
+    {
+        var machine = motion.Machine;
+        var rests = cams.Select(c => Rests(motion, c)).ToArray();
+        var results = rests.Select((r, k) => Follower(motion, cams[k], r)).ToArray();
+        var pass = new Pass(machine, Forward(machine));
+        var given = new double[machine.Members.Count];
+        for (var i = 0; i < motion.Steps; i++)
+        {
+            for (var k = 0; k < cams.Count; k++)
+            {
+                given[cams[k].FollowerMember] = double.IsNaN(rests[k][i]) ? motion.Of(cams[k].FollowerMember)[i].Value : rests[k][i];
+            }
+
+            var crank = machine.Performance.At(i);
+            pass.Go(crank, given: given);
+            for (var k = 0; k < results.Length; k++)
+            {
+                var member = machine.Acted[k].Member;
+                var error = Math.Abs(pass.States[member].Q.Value - motion.Of(member)[i].Value);
+                if (error > results[k].MaxError)
+                {
+                    results[k] = results[k] with { MaxError = error, AtCrank = crank };
+                }
+            }
+        }
+
+        return new(results);
+    }
+
+    private static double[] Rests(Motion.Motion motion, Cam cam)
+    {
+        var rolling = Rolling.On(cam.AsCut, cam.Follower);
+        var q = motion.Of(cam.FollowerMember);
+        var t = motion.Of(cam.Shaft);
+        var rests = new double[q.Length];
+        for (var i = 0; i < rests.Length; i++)
+        {
+            rests[i] = rolling.Rest(t[i].Value, q[i].Value);
+        }
+
+        return rests;
+    }
+
+    private static AsCutResult Follower(Motion.Motion motion, Cam cam, double[] rests)
+    {
+        var q = motion.Of(cam.FollowerMember);
+        var worst = 0.0;
+        double? lost = null;
+        for (var i = 0; i < rests.Length; i++)
+        {
+            worst = Math.Max(worst, Math.Abs(rests[i] - q[i].Value));
+            lost ??= double.IsNaN(rests[i]) ? motion.Machine.Performance.At(i) : null;
+        }
+
+        return new(0, 0, lost is null ? worst * cam.Follower.Reach : double.PositiveInfinity, lost);
+    }
+
+    // Every member from its own drive, the followers from their contact.
+    private static Plan Forward(Machine machine) => Plan.Order(
+        [.. machine.Drives.Select((d, m) => d switch
+        {
+            CrankDrive => new Act(Source.Crank, m),
+            Relation r => new Act(Source.Relation, m, r),
+            _ => new Act(Source.Given, m),
+        })],
+        out _) ?? throw new InvalidOperationException("Members that were solved backward must have an order forward too.");
+}

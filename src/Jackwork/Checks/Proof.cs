@@ -1,0 +1,99 @@
+using System.Diagnostics;
+using Jackwork.Cams;
+using Jackwork.Gears;
+using Jackwork.Motion;
+
+namespace Jackwork.Checks;
+
+/// <summary>A cam, the acted member that it serves, and how it does as cut.</summary>
+public readonly record struct CamWork(Cam Cam, Acted Acted, AsCutResult AsCut);
+
+/// <summary>Everything that is worked out of a machine before it is judged: motion, cams, gears, and the run on the cams as cut.</summary>
+public sealed class Proof
+{
+    private Proof(Machine machine, Motion.Motion motion, Limits limits, IReadOnlyList<Cam> cams, IReadOnlyList<GearWork> gears, AsCut asCut)
+    {
+        (Machine, Motion, Limits, Cams, Gears, AsCut) = (machine, motion, limits, cams, gears, asCut);
+    }
+
+    /// <summary>The machine.</summary>
+    public Machine Machine { get; }
+
+    /// <summary>Its whole performance.</summary>
+    public Motion.Motion Motion { get; }
+
+    /// <summary>The limits it is held against.</summary>
+    public Limits Limits { get; }
+
+    /// <summary>The cams, one for each acted member, in the order of <see cref="Machine.Acted"/>.</summary>
+    public IReadOnlyList<Cam> Cams { get; }
+
+    /// <summary>The cams whose motion closes everywhere, with what they serve; of the others nothing can be said but that they don't close.</summary>
+    public IReadOnlyList<CamWork> SoundCams =>
+        [.. Machine.Acted.Select((a, k) => new CamWork(Cams[k], a, AsCut.Results[k])).Where(c => !Motion.Gaps.Any(g => c.Acted.Chain.Contains(g.Relation)))];
+
+    /// <summary>The spur pairs.</summary>
+    public IReadOnlyList<GearWork> Gears { get; }
+
+    /// <summary>The run on the cams as cut.</summary>
+    public AsCut AsCut { get; }
+
+    /// <summary>Largest amount by which any relation is not satisfied by the solved positions, mm, where it closes at all.</summary>
+    public double Closure { get; private init; }
+
+    /// <summary>Diameter of the cutter, mm.</summary>
+    public double Cutter => CutterOf(Machine);
+
+    /// <summary>Time that the stages took, ms.</summary>
+    public (double Motion, double Cams, double AsCut) Elapsed { get; private init; }
+
+    /// <summary>Works everything out.</summary>
+    public static Proof Of(Machine machine)
+    {
+        var limits = new Limits(machine.Design.Limits);
+        var clock = Stopwatch.GetTimestamp();
+        var motion = Jackwork.Motion.Motion.Solve(machine);
+        var motionMs = Lap(ref clock);
+        var defined = machine.Acted.Select(a => CamMaker.Define(motion, a, limits)).ToList();
+        var between = Jackwork.Motion.Motion.Solve(machine, 0.5);
+        var cams = defined.ConvertAll(d => CamFinish.Finish(d, between, CutterOf(machine)));
+        var camMs = Lap(ref clock);
+        var asCut = AsCut.Run(motion, cams);
+        var asCutMs = Lap(ref clock);
+        return new(machine, motion, limits, cams, GearWork.Of(machine, CutterOf(machine)), asCut)
+        {
+            Closure = Residuals.Worst(motion),
+            Elapsed = (motionMs, camMs, asCutMs),
+        };
+    }
+
+    /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn.</summary>
+    public string Where(double crank, int shaft)
+    {
+        var own = FormattableString.Invariant($"crank {Deg(crank):0.#}°");
+        return shaft == Machine.Crank || Machine.Turns[shaft] is null ? own : FormattableString.Invariant($"{Machine.NameOf(shaft)} {ShaftDeg(crank, shaft):0.#}° ({own})");
+    }
+
+    /// <summary>Angle of a geared shaft within its turn, degrees from 0 to 360, at a crank angle in rad.</summary>
+    public double ShaftDeg(double crank, int shaft)
+    {
+        var deg = Deg(crank) * Machine.Turns[shaft]!.Value.Value;
+        return deg - 360 * Math.Floor(deg / 360);
+    }
+
+    /// <summary>Degrees.</summary>
+    public static double Deg(double rad) => rad * 180 / Math.PI;
+
+    /// <summary>Crank angle of a step, rad.</summary>
+    public double At(int step) => Machine.Performance.At(step);
+
+    private static double CutterOf(Machine machine) => machine.Design.Cutter ?? 3;
+
+    private static double Lap(ref long clock)
+    {
+        var now = Stopwatch.GetTimestamp();
+        var ms = Stopwatch.GetElapsedTime(clock, now).TotalMilliseconds;
+        clock = now;
+        return ms;
+    }
+}

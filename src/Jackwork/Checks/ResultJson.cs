@@ -1,0 +1,135 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Jackwork.Motion;
+
+namespace Jackwork.Checks;
+
+/// <summary>The whole result as JSON, for other programs. Names are fixed: keys are added, never renamed.</summary>
+public static class ResultJson
+{
+    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The JSON text of a proof and its verdict. Numbers that don't exist (no hollow, no outline error) are null.</summary>
+    /// <param name="proof">What was worked out.</param>
+    /// <param name="verdict">What the checks say.</param>
+    /// <param name="design">How the design was named on the command line.</param>
+    /// <param name="checksMs">Time that the checks took, ms.</param>
+    public static string Write(Proof proof, Verdict verdict, string design, double checksMs)
+    {
+        var machine = proof.Machine;
+        var (motion, cams, asCut) = proof.Elapsed;
+        var root = new JsonObject
+        {
+            ["format"] = 1,
+            ["design"] = design,
+            ["title"] = machine.Design.Title,
+            ["performance"] = new JsonObject { ["crankTurns"] = machine.Performance.CrankTurns, ["steps"] = machine.Performance.Steps },
+            ["closureMm"] = proof.Closure,
+            ["members"] = Array(machine.Members.Select((_, m) => Member(proof, m))),
+            ["timing"] = Array(machine.Acted.Select((_, k) => Timing(proof, k))),
+            ["cams"] = Array(proof.Cams.Select((_, k) => Cam(proof, k))),
+            ["gears"] = Array(proof.Gears.Select(g => Gear(machine, g))),
+            ["findings"] = Array(verdict.Findings.Select(Finding)),
+            ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + checksMs) },
+        };
+        return root.ToJsonString(Options);
+    }
+
+    private static JsonObject Member(Proof proof, int m)
+    {
+        var member = proof.Machine.Members[m];
+        var w = proof.Machine.CrankSpeed;
+        var (min, max, speed, acceleration) = (double.PositiveInfinity, double.NegativeInfinity, 0.0, 0.0);
+        foreach (var q in proof.Motion.Of(m))
+        {
+            min = Math.Min(min, q.Value);
+            max = Math.Max(max, q.Value);
+            speed = Math.Max(speed, Math.Abs(q.First));
+            acceleration = Math.Max(acceleration, Math.Abs(q.Second));
+        }
+
+        if (proof.Machine.Turns[m] is not null)
+        {
+            // A shaft that goes round is told within one turn.
+            (min, max) = (0, 2 * Math.PI);
+        }
+
+        var u = member.UnitSize;
+        return new()
+        {
+            ["name"] = member.Name,
+            ["unit"] = member.Unit,
+            ["drive"] = proof.Machine.Drives[m].Kind,
+            ["driver"] = proof.Machine.NameOf(proof.Machine.Drives[m].Driver),
+            ["min"] = min / u,
+            ["max"] = max / u,
+            ["maxSpeed"] = speed * w / u,
+            ["maxAcceleration"] = acceleration * w * w / u,
+        };
+    }
+
+    private static JsonObject Timing(Proof proof, int k)
+    {
+        var acted = proof.Machine.Acted[k];
+        var member = proof.Machine.Members[acted.Member];
+        return new()
+        {
+            ["member"] = member.Name,
+            ["over"] = proof.Machine.NameOf(acted.Shaft),
+            ["maxErrorAsCut"] = Number(proof.AsCut.Results[k].MaxError / member.UnitSize),
+            ["atCrankDeg"] = Proof.Deg(proof.AsCut.Results[k].AtCrank),
+            ["unit"] = member.Unit,
+        };
+    }
+
+    private static JsonObject Cam(Proof proof, int k)
+    {
+        var cam = proof.Cams[k];
+        return new()
+        {
+            ["name"] = cam.Name,
+            ["on"] = cam.On,
+            ["baseRadiusMm"] = cam.BaseRadius,
+            ["setOver"] = cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver,
+            ["setOverUnit"] = cam.Follower.Turns ? "deg" : "mm",
+            ["maxPressureAngleDeg"] = Proof.Deg(cam.Profile.MaxPressureAngle),
+            ["minConvexRadiusMm"] = Number(cam.Profile.MinConvexRadius),
+            ["minConcaveRadiusMm"] = Number(cam.Profile.MinConcaveRadius),
+            ["segments"] = cam.Outline.Segments.Length,
+            ["outlineErrorMm"] = Number(cam.OutlineError),
+            ["unreachedMm"] = cam.Unreached,
+            ["asCutErrorMm"] = Number(proof.AsCut.Results[k].FollowerError),
+        };
+    }
+
+    private static JsonObject Gear(Machine machine, Gears.GearWork g) => new()
+    {
+        ["driver"] = machine.NameOf(g.Drive.Driver),
+        ["driven"] = machine.NameOf(g.Drive.Driven),
+        ["ratio"] = g.Drive.Ratio.Value,
+        ["contactRatio"] = g.Pair is { } p ? Number(p.ContactRatio) : null,
+        ["centreDistanceMm"] = g.CentreDistance,
+        ["nominalCentreDistanceMm"] = g.Pair is { } n ? Number(n.NominalCentreDistance) : null,
+        ["backlashMm"] = g.Pair is { } b ? Number(b.Backlash) : null,
+    };
+
+    private static JsonObject Finding(Finding f) => new()
+    {
+        ["level"] = f.Level.ToString().ToLowerInvariant(),
+        ["check"] = f.Check,
+        ["subject"] = f.Subject,
+        ["crankDeg"] = f.From is { } from ? new JsonArray(from, f.To) : null,
+        ["measured"] = Number(f.Measured),
+        ["limit"] = Number(f.Limit),
+        ["unit"] = f.Unit,
+        ["message"] = f.Message,
+        ["advice"] = f.Advice,
+    };
+
+    private static JsonArray Array(IEnumerable<JsonObject> items) => new([.. items]);
+
+    private static JsonNode? Number(double d) => double.IsFinite(d) ? JsonValue.Create(d) : null;
+
+    private static double Round(double ms) => Math.Round(ms, 3);
+}

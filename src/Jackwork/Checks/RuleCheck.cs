@@ -1,0 +1,44 @@
+using Jackwork.Motion;
+
+namespace Jackwork.Checks;
+
+/// <summary>Interlocks: the stretches over which one condition holds and the other does not, between exact crossing angles.</summary>
+internal sealed class RuleCheck : ICheck
+{
+    public string Name => "rule";
+
+    public IEnumerable<Finding> Run(Proof proof)
+    {
+        var number = 0;
+        foreach (var rule in proof.Machine.Rules)
+        {
+            number++;
+            foreach (var broken in RuleBreak.Of(proof.Motion, rule))
+            {
+                yield return Say(proof, rule, number, broken);
+            }
+        }
+    }
+
+    private Finding Say(Proof proof, Rule rule, int number, RuleBreak broken)
+    {
+        var machine = proof.Machine;
+        var kept = machine.Members[rule.Keep.Member];
+        var acting = machine.Members[rule.While.Member];
+        var shaft = machine.Acted.FirstOrDefault(a => a.Member == rule.Keep.Member)?.Shaft
+            ?? machine.Acted.FirstOrDefault(a => a.Member == rule.While.Member)?.Shaft ?? machine.Crank;
+        var width = Proof.Deg(broken.To - broken.From) * Math.Abs(machine.Turns[shaft]!.Value.Value);
+        var where = broken.Always ? "over the whole performance" : $"from {proof.Where(broken.From, shaft)} to {proof.Where(broken.To, shaft)}";
+        var advice = broken switch
+        {
+            { Always: true } => $"Change the chart of '{kept.Name}' or the bounds of the rule",
+            { StartsWithKeep: false, EndsWithKeep: true } => FormattableString.Invariant($"Let '{kept.Name}' get there at least {width:0.#}° of '{machine.NameOf(shaft)}' earlier, or '{acting.Name}' start that much later"),
+            { StartsWithKeep: true, EndsWithKeep: false } => FormattableString.Invariant($"Let '{kept.Name}' stay at least {width:0.#}° of '{machine.NameOf(shaft)}' longer, or '{acting.Name}' be done that much earlier"),
+            _ => $"Keep '{kept.Name}' within the rule's bounds all through, or '{acting.Name}' out of its own",
+        };
+        return new(
+            Level.Fault, Name, $"rule {number}: {rule.Text}", Proof.Deg(broken.From), Proof.Deg(broken.To), broken.Worst / kept.UnitSize, broken.Bound / kept.UnitSize, kept.Unit,
+            FormattableString.Invariant($"the rule '{rule.Text}' is broken {where}: '{kept.Name}' is then at {broken.Worst / kept.UnitSize:0.##} {kept.Unit}, {Math.Abs(broken.Worst - broken.Bound) / kept.UnitSize:0.##} {kept.Unit} past the bound{(rule.Note is { } n ? $" ({n})" : "")}"),
+            advice);
+    }
+}

@@ -1,0 +1,47 @@
+using Jackwork.Motion;
+
+namespace Jackwork.Checks;
+
+/// <summary>The transmission angle of rods and slots, over the whole performance.</summary>
+/// <remarks>R. L. Norton, Design of Machinery, section 3.3, asks 40 degrees or more for machines that carry load (from memory); 30 serves light figures (common practice, no source).</remarks>
+internal sealed class TransmissionCheck : ICheck
+{
+    public string Name => "transmission-angle";
+
+    public IEnumerable<Finding> Run(Proof proof)
+    {
+        var machine = proof.Machine;
+        var relations = machine.Drives.OfType<Relation>().Where(r => r is not RatioDrive).ToList();
+        var least = relations.Select(_ => (Angle: double.PositiveInfinity, Step: 0)).ToArray();
+        var states = new MemberState[machine.Members.Count];
+        for (var i = 0; i < proof.Motion.Steps; i++)
+        {
+            Residuals.Fill(proof.Motion, i, states);
+            for (var k = 0; k < relations.Count; k++)
+            {
+                if (relations[k].TransmissionAngle(states) is { } angle && angle < least[k].Angle)
+                {
+                    least[k] = (angle, i);
+                }
+            }
+        }
+
+        var limit = proof.Limits.TransmissionAngle;
+        for (var k = 0; k < relations.Count; k++)
+        {
+            var r = relations[k];
+            var (angle, step) = least[k];
+            if (angle >= limit * (1 + Limits.Close))
+            {
+                continue;
+            }
+
+            var at = proof.At(step);
+            var shaft = machine.Acted.FirstOrDefault(a => a.Chain.Contains(r))?.Shaft ?? machine.Crank;
+            yield return new(
+                angle < limit ? Level.Fault : Level.Caution, Name, machine.NameOf(r.Driven), Proof.Deg(at), Proof.Deg(at), Proof.Deg(angle), Proof.Deg(limit), "deg",
+                FormattableString.Invariant($"the {r.Kind} from '{machine.NameOf(r.Driver)}' pushes '{machine.NameOf(r.Driven)}' {(angle < limit ? "too much towards its axis" : "close to the limit towards its axis")}: transmission angle {Proof.Deg(angle):0.#}° at {proof.Where(at, shaft)}, limit {Proof.Deg(limit):0.#}°"),
+                $"Move the pin on '{machine.NameOf(r.Driven)}' so that the {r.Kind} stands nearer to square in mid-move, or ask a smaller move");
+        }
+    }
+}
