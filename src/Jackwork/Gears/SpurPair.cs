@@ -117,6 +117,9 @@ public sealed record SpurPair
     /// <summary>Contact ratio, limited by tips, fillets and undercut.</summary>
     public double ContactRatio => (Approach + Recess) / (First.BaseRadius * First.Pitch);
 
+    /// <summary>Contact ratio by the tip circles alone, as handbooks give it: that of gears whose flanks go all the way down.</summary>
+    public double ContactRatioByTips => (line.AtRadius1(First.TipRadius) - SecondTipPosition) / (First.BaseRadius * First.Pitch);
+
     /// <summary>Circumferential backlash j at the working pitch circles, mm; negative where the teeth overlap.</summary>
     public double Backlash { get; }
 
@@ -211,14 +214,16 @@ public sealed record SpurPair
         void JudgeFoot(int i, SpurGear gear, double beyondBase, double start)
         {
             var missing = gear.Inside ? start - gear.FormRadius : gear.FormRadius - start;
-            if (beyondBase < 0)
+            // Where the gear is undercut the rack has cleared the way for an outside mate's tip; contact is lost, nothing
+            // strikes. A ring's tip swings deeper into the foot than a rack's does.
+            var cleared = gear.IsUndercut && !Second.Inside;
+            if (beyondBase < 0 && !cleared)
             {
                 found.Add(new(MeshFault.TipBeyondBase, i, beyondBase, 0));
             }
-
-            if (missing > OverlapMm)
+            else if (missing > OverlapMm)
             {
-                found.Add(new(gear.IsUndercut ? MeshFault.UndercutShortensContact : MeshFault.TipMeetsFillet, i, start, gear.FormRadius));
+                found.Add(new(cleared ? MeshFault.UndercutShortensContact : MeshFault.TipMeetsFillet, i, start, gear.FormRadius));
             }
         }
     }
