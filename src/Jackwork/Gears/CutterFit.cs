@@ -30,7 +30,8 @@ public readonly record struct CutFlank(double FormRadius, double Required, doubl
 /// A cutter of radius c touching the flank at the roll angle u has its centre on the parallel involute, at the roll angle
 /// v = u + c/rb (ring: u - c/rb), the radius rb sqrt(1 + v^2) and the polar angle b + c/rb - (v - atan(v)) (ring: b - c/rb - ...).
 /// Outside, the centre must not pass the middle of the gap, pi/z, nor come nearer the axis than r_f + c; in a ring, not pass 0
-/// nor go beyond r_f - c. The fillet of the outline is no bound: a cutter may round it otherwise. Both bounds on v move the one way, so the flank as cut ends where the first of them is met.
+/// nor go beyond r_f - c. The fillet of the outline is no bound: a cutter may round it otherwise. Both bounds on v move the one way, so
+/// the flank as cut ends where the first of them is met.
 /// Cutters in the middle of the gap that touch the root circle there lie each inside the next larger one, so the largest that
 /// clears the outline is found by halving.
 /// Source: geometry of the parallel involute, ISO 21771:2007 clause 4; the bounds are ours.
@@ -82,10 +83,12 @@ public readonly record struct CutterFit
     /// <summary>True where the gear is a ring.</summary>
     public bool IsRing { get; }
 
-    /// <summary>Radius from which the flank can be cut true without gouging the opposite flank or the root (ring: up to which), mm.</summary>
+    /// <summary>Radius from which the flank can be cut true without gouging the opposite flank or the root (ring: up to which),
+    /// mm.</summary>
     public double FormRadius { get; }
 
-    /// <summary>Radius the cutter's edge reaches in the middle of the gap, mm; the root radius where it gets that far, the tip radius where it does not enter.</summary>
+    /// <summary>Radius the cutter's edge reaches in the middle of the gap, mm; the root radius where it gets that far, the tip radius
+    /// where it does not enter.</summary>
     public double ReachedRadius { get; }
 
     /// <summary>What ends the flank as cut.</summary>

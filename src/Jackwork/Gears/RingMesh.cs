@@ -17,7 +17,8 @@ internal static class RingMesh
     private const int Steps = 256;
 
     /// <summary>Least gap between tip corners on the way out of mesh, mm along the ring's tip circle.</summary>
-    /// <remarks>Infinite where the tips do not reach each other; where the pinion never leaves the ring's teeth, the (negative) room on its far side.</remarks>
+    /// <remarks>Infinite where the tips do not reach each other; where the pinion never leaves the ring's teeth, the (negative) room on
+    /// its far side.</remarks>
     public static double TipGap(SpurGear pinion, SpurGear ring, double centreDistance, double workingAngle)
     {
         var (a, ra1, ra2) = (centreDistance, pinion.TipRadius, ring.TipRadius);

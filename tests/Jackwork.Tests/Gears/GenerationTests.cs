@@ -76,7 +76,8 @@ public sealed class GenerationTests
     {
         var boundary = to.Boundary;
         return NetTopologySuite.Densify.Densifier.Densify(from, 0.05).Coordinates
-            .Where(c => Math.Atan2(c.Y, c.X) is var a && a > 0.02 * gear.Pitch && a < 0.98 * gear.Pitch && Math.Sqrt(c.X * c.X + c.Y * c.Y) > 0.5 * gear.RootRadius)
+            .Where(c => Math.Atan2(c.Y, c.X) is var a && a > 0.02 * gear.Pitch && a < 0.98 * gear.Pitch
+                && Math.Sqrt(c.X * c.X + c.Y * c.Y) > 0.5 * gear.RootRadius)
             .Max(c => boundary.Distance(new Point(c)));
     }
 

@@ -37,7 +37,8 @@ public sealed class MeshTests
     private static SpurPair Pair(double m, int z1, int z2, double x1, double x2, double thinning, double wider, bool inside)
     {
         // A ring's teeth are shortened, as usual, to clear the pinion's fillets.
-        var (g1, g2) = (new SpurGear(m, z1, x1, thinning: thinning), new SpurGear(m, z2, x2, thinning: thinning, tipShortening: inside ? 0.3 * m : 0, inside: inside));
+        var g1 = new SpurGear(m, z1, x1, thinning: thinning);
+        var g2 = new SpurGear(m, z2, x2, thinning: thinning, tipShortening: inside ? 0.3 * m : 0, inside: inside);
         return new(g1, g2, new SpurPair(g1, g2).NominalCentreDistance + wider);
     }
 
@@ -54,7 +55,8 @@ public sealed class MeshTests
     {
         var pair = Pair(m, z1, z2, x1, x2, thinning, wider, inside);
         Assert.True(pair.NormalBacklash > 0.02);
-        Assert.DoesNotContain(pair.Findings, f => f.Fault is MeshFault.NoBacklash or MeshFault.NoTipClearance or MeshFault.TipMeetsFillet or MeshFault.TipBeyondBase);
+        Assert.DoesNotContain(pair.Findings, f =>
+            f.Fault is MeshFault.NoBacklash or MeshFault.NoTipClearance or MeshFault.TipMeetsFillet or MeshFault.TipBeyondBase);
         var gears = Polygons(pair);
         for (var i = 0; i < Phases; i++)
         {

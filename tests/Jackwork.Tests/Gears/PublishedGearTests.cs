@@ -86,7 +86,7 @@ public sealed class PublishedGearTests
     [Fact] // Shigley, section 13-7, from memory: a 13-tooth pinion takes a wheel of at most 16.
     public void Largest_wheel() => Assert.Equal(16.4507, ToothLimits.LargestWheel(20 * Degree, 13), 5e-5);
 
-    [Fact] // G-1: "Elements of Metric Gear Technology", table of standard spur gears, from memory.
+    [Fact] // "Elements of Metric Gear Technology", table of standard spur gears, from memory.
     public void Standard_pair()
     {
         var (g1, g2) = (new SpurGear(3, 12), new SpurGear(3, 24));
@@ -103,7 +103,7 @@ public sealed class PublishedGearTests
         Assert.Contains(pair.Findings, f => f.Fault == MeshFault.UndercutShortensContact && f.Gear == 1);
     }
 
-    [Fact] // G-2: "Elements of Metric Gear Technology", table of profile-shifted spur gears, from memory.
+    [Fact] // "Elements of Metric Gear Technology", table of profile-shifted spur gears, from memory.
     public void Shifted_pair()
     {
         var pair = new SpurPair(new(3, 12, 0.6), new(3, 24, 0.36));
@@ -131,7 +131,7 @@ public sealed class PublishedGearTests
         Assert.Empty(short_.Findings);
     }
 
-    [Fact] // G-3: a public table in the layout of "Elements of Metric Gear Technology": the same pair from a = 56.5 mm.
+    [Fact] // a public table in the layout of "Elements of Metric Gear Technology": the same pair from a = 56.5 mm.
     public void Shift_from_centre_distance()
     {
         var sum = SpurPair.ShiftSum(3, 36, 20 * Degree, 56.5);
@@ -145,7 +145,7 @@ public sealed class PublishedGearTests
         Assert.Equal(1.202, made.ContactRatio, 5e-4);
     }
 
-    [Fact] // G-4: "Elements of Metric Gear Technology", table 10-1 (chordal thickness).
+    [Fact] // "Elements of Metric Gear Technology", table 10-1 (chordal thickness).
     public void Chordal_thickness()
     {
         var gear = new SpurGear(10, 12, 0.3);
@@ -156,7 +156,7 @@ public sealed class PublishedGearTests
         Assert.Equal(13.6657, chord.Height, 5e-5);
     }
 
-    [Fact] // G-5: "Elements of Metric Gear Technology", span measurement table, from memory.
+    [Fact] // "Elements of Metric Gear Technology", span measurement table, from memory.
     public void Span()
     {
         var gear = new SpurGear(3, 24, 0.4);
@@ -179,7 +179,7 @@ public sealed class PublishedGearTests
         Assert.Equal(over, ToothMeasure.BestSpan(new(1, teeth)).Teeth);
     }
 
-    [Fact] // G-6: "Elements of Metric Gear Technology", over-pin table, from memory.
+    [Fact] // "Elements of Metric Gear Technology", over-pin table, from memory.
     public void Over_pins()
     {
         var gear = new SpurGear(1, 20);
@@ -201,7 +201,7 @@ public sealed class PublishedGearTests
         return (approach, recess, (approach + recess) / c, (approach + recess) / (Math.PI * module * c));
     }
 
-    [Fact] // G-7: Khurmi and Gupta, Theory of Machines, Ex. 12.3.
+    [Fact] // Khurmi and Gupta, Theory of Machines, Ex. 12.3.
     public void Path_and_arc_of_contact()
     {
         var p = Path(12, 30, 80, 20, 10, 10);
@@ -214,7 +214,7 @@ public sealed class PublishedGearTests
         Assert.Equal(1.475156, pair.ContactRatio, 5e-7);
     }
 
-    [Fact] // G-8: Khurmi and Gupta, Ex. 12.5: pinion 20 teeth at 2000 rpm, wheel 40.
+    [Fact] // Khurmi and Gupta, Ex. 12.5: pinion 20 teeth at 2000 rpm, wheel 40.
     public void Sliding_and_turn_of_the_pinion()
     {
         var pair = new SpurPair(new(5, 40), new(5, 20));
@@ -226,7 +226,7 @@ public sealed class PublishedGearTests
         Assert.Equal(3972.9967, pair.Line.SlidingAt(pair.Line.PitchPoint + pair.Recess) * omega / 2, 5e-4);
     }
 
-    [Fact] // G-9: Khurmi and Gupta, Ex. 12.7: pinion in a ring. Its pinion is pointed, so only the line of action is tested.
+    [Fact] // Khurmi and Gupta, Ex. 12.7: pinion in a ring. Its pinion is pointed, so only the line of action is tested.
     public void Path_in_a_ring()
     {
         var p = Path(4, 18, 72, 20, 8.5, 3.5, inside: true);
@@ -235,7 +235,7 @@ public sealed class PublishedGearTests
         Assert.Equal(28.04, p.Approach + p.Recess, 0.005);
     }
 
-    [Theory] // G-10: Khurmi and Gupta, Ex. 12.8; G-16: Sarkar, Theory of Machines, Illustr. 4.3: approach and recess each half of the greatest.
+    [Theory] // Khurmi and Gupta, Ex. 12.8; Sarkar, Theory of Machines, Illustr. 4.3: approach and recess each half of the greatest.
     [InlineData(10, 20, 40, 16.229658, 6.475180, 16.2, 6.5, 54.6)]
     [InlineData(6, 24, 48, 11.685354, 4.662130, 11.7, 4.7, 39.3)]
     public void Half_of_the_greatest_path(double m, int z1, int z2, double ha1, double ha2, double printed1, double printed2, double arc)
@@ -251,17 +251,17 @@ public sealed class PublishedGearTests
         Assert.Equal(arc, Path(m, z1, z2, 20, pinion, wheel).Arc, 0.05);
     }
 
-    [Fact] // G-11: Sarkar, Illustr. 4.2, and Khurmi and Gupta, Ex. 12.2: 40/40, m = 6, arc 1.75 pitches.
+    [Fact] // Sarkar, Illustr. 4.2, and Khurmi and Gupta, Ex. 12.2: 40/40, m = 6, arc 1.75 pitches.
     public void Addendum_for_an_arc() => Assert.Equal(1.75, Path(6, 40, 40, 20, 6.144428, 6.144428).Ratio, 1e-6);
 
-    [Fact] // G-12: Bevan, Ex. 10.5: 25 equal teeth, arc 1.6 pitches, addendum 0.32 of the circular pitch.
+    [Fact] // Bevan, Ex. 10.5: 25 equal teeth, arc 1.6 pitches, addendum 0.32 of the circular pitch.
     public void Addendum_in_pitches()
     {
         Assert.Equal(1.6, Path(1, 25, 25, 20, 0.991531, 0.991531).Ratio, 1e-5);
         Assert.Equal(0.32, 0.991531 / Math.PI, 0.005);
     }
 
-    [Theory] // G-13: Bevan, Ex. 10.6, recomputed (the transcript rounds a radius).
+    [Theory] // Bevan, Ex. 10.6, recomputed (the transcript rounds a radius).
     [InlineData(14.5, 6.103499, 2.006723)]
     [InlineData(20, 4.980029, 1.686926)]
     public void Two_pressure_angles(double degrees, double length, double ratio)
@@ -271,7 +271,7 @@ public sealed class PublishedGearTests
         Assert.Equal(ratio, p.Ratio, 5e-7);
     }
 
-    [Fact] // G-14: Shigley, Ex. 13-1, from memory: 2 teeth per inch, 16/40, centres set 0.25 in wider.
+    [Fact] // Shigley, Ex. 13-1, from memory: 2 teeth per inch, 16/40, centres set 0.25 in wider.
     public void Wider_centres()
     {
         const double Inch = 25.4;
@@ -286,7 +286,7 @@ public sealed class PublishedGearTests
         Assert.Equal(22.600512, pair.WorkingPressureAngle / Degree, 5e-7);
     }
 
-    [Fact] // G-15: Sarkar, Illustr. 4.1.
+    [Fact] // Sarkar, Illustr. 4.1.
     public void Arc_of_contact()
     {
         var pair = new SpurPair(new(5, 48), new(5, 30));
@@ -294,7 +294,7 @@ public sealed class PublishedGearTests
         Assert.Equal(1.700511, pair.ContactRatio, 5e-7);
     }
 
-    [Fact] // G-17: Bevan, Ex. 10.1 and 10.3: circular pitch and diameter.
+    [Fact] // Bevan, Ex. 10.1 and 10.3: circular pitch and diameter.
     public void Circular_pitch()
     {
         Assert.Equal(11.459, 2 * new SpurGear(0.75 / Math.PI, 48).ReferenceRadius, 5e-4);

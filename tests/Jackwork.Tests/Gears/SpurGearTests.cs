@@ -102,7 +102,8 @@ public sealed class SpurGearTests
             {
                 // Jaws square to the middle of the teeth (or gap) spanned; their faces touch and do not cut the teeth inside.
                 var turned = outline.Turned(-0.5 * g.Pitch * (jaws.Teeth - 1));
-                var lower = turned.Flatten(1e-4).Where(p => p.X > 0 && p.FromOrigin.Length > jaws.ContactRadius - 0.05 * g.Module && Math.Abs(p.FromOrigin.Angle) < 0.5 * g.Pitch * jaws.Teeth);
+                var lower = turned.Flatten(1e-4).Where(p =>
+                    p.X > 0 && p.FromOrigin.Length > jaws.ContactRadius - 0.05 * g.Module && Math.Abs(p.FromOrigin.Angle) < 0.5 * g.Pitch * jaws.Teeth);
                 Assert.Equal(jaws.Length, lower.Max(p => p.Y) - lower.Min(p => p.Y), 2e-3);
             }
         },
@@ -118,6 +119,28 @@ public sealed class SpurGearTests
         Assert.Equal(0, gear.ToothThickness(gear.TipRadius), 1e-9);
         Assert.True(gear.TipRadius < gear.NominalTipRadius);
         Assert.Equal(0, GearOutline.Of(gear).Gap);
+    }
+
+    [Theory]
+    [Trait("Proof", "independent")]
+    [InlineData(5, 0)]
+    [InlineData(6, -0.6)]
+    [InlineData(8, -0.8)]
+    [InlineData(12, 0.9)]
+    public void Outlines_of_extreme_teeth_do_not_cross_themselves(int teeth, double shift)
+    {
+        var polygon = GearPolygons.Polygon(GearOutline.Of(new(3, teeth, shift)), 0.001);
+        Assert.True(polygon.IsValid);
+        Assert.Equal(0, polygon.Centroid.X, 1e-6);
+        Assert.Equal(0, polygon.Centroid.Y, 1e-6);
+    }
+
+    [Fact]
+    public void A_tooth_cut_through_at_the_neck_has_no_outline()
+    {
+        var e = Assert.Throws<ArgumentException>(() => GearOutline.Of(new(3, 6, -0.9)));
+        Assert.Contains("neck", e.Message);
+        Assert.Equal(0, GearOutline.Of(new(3, 6, new SpurGear(3, 6).UndercutShift)).Gap);
     }
 
     [Fact]
