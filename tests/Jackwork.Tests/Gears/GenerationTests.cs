@@ -69,7 +69,7 @@ public sealed class GenerationTests
 
         // Each way, point by point along both boundaries (densified), away from the cut edges of the sector.
         var stray = Math.Max(Stray(mine, swept, gear), Stray(swept, mine, gear));
-        Assert.True(stray < 0.005, $"outlines differ by {stray} mm");
+        Assert.True(stray < 0.002, $"outlines differ by {stray} mm");
     }
 
     private static double Stray(Shape from, Shape to, SpurGear gear)

@@ -62,7 +62,7 @@ public sealed class MeshTests
         {
             var (gap, overlap) = Clearance(pair, gears, 0.123 + pair.First.Pitch * i / Phases);
             Assert.Equal(0, overlap);
-            Assert.Equal(0.5 * pair.NormalBacklash, gap, 0.0015);
+            Assert.Equal(0.5 * pair.NormalBacklash, gap, 0.0005);
         }
     }
 
