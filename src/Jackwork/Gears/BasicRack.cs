@@ -1,6 +1,7 @@
 namespace Jackwork.Gears;
 
-/// <summary>The standard basic rack tooth profile, in modules: the gear of infinitely many teeth, and the shape of the cutter that generates the others.</summary>
+/// <summary>The standard basic rack tooth profile, in modules: the gear of infinitely many teeth, and the shape of the cutter that
+/// generates the others.</summary>
 /// <remarks>
 /// The cutter's tooth has the half width pi/4 on the datum line, straight flanks at the pressure angle, and runs down by
 /// the dedendum; its corners are rounded by the fillet radius rho. The centre of the rounding lies hf - rho below the datum and
@@ -40,7 +41,9 @@ public sealed record BasicRack
         if (!(filletRadius >= 0 && filletRadius <= LargestFillet))
         {
             throw new ArgumentOutOfRangeException(
-                nameof(filletRadius), filletRadius, FormattableString.Invariant($"The fillet radius must be from 0 to {LargestFillet} modules on this rack."));
+                nameof(filletRadius),
+                filletRadius,
+                FormattableString.Invariant($"The fillet radius must be from 0 to {LargestFillet} modules on this rack."));
         }
     }
 
@@ -74,7 +77,8 @@ public sealed record BasicRack
     /// <summary>Depth below the datum to which the flank is straight, modules: hf* - rho (1 - sin(alpha)).</summary>
     public double StraightDepth => Dedendum - FilletRadius * (1 - Math.Sin(PressureAngle));
 
-    /// <summary>Largest fillet radius, modules: that at which the two roundings of the cutter's tooth meet. Negative where the flanks meet first.</summary>
+    /// <summary>Largest fillet radius, modules: that at which the two roundings of the cutter's tooth meet. Negative where the flanks
+    /// meet first.</summary>
     public double LargestFillet =>
         (Math.PI / 4 - Dedendum * Math.Tan(PressureAngle)) * Math.Cos(PressureAngle) / (1 - Math.Sin(PressureAngle));
 }

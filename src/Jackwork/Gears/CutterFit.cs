@@ -30,17 +30,18 @@ public readonly record struct CutFlank(double FormRadius, double Required, doubl
 /// A cutter of radius c touching the flank at the roll angle u has its centre on the parallel involute, at the roll angle
 /// v = u + c/rb (ring: u - c/rb), the radius rb sqrt(1 + v^2) and the polar angle b + c/rb - (v - atan(v)) (ring: b - c/rb - ...).
 /// Outside, the centre must not pass the middle of the gap, pi/z, nor come nearer the axis than r_f + c; in a ring, not pass 0
-/// nor go beyond r_f - c. Both bounds on v move the one way, so the flank as cut ends where the first of them is met.
+/// nor go beyond r_f - c. The fillet of the outline is no bound: a cutter may round it otherwise. Both bounds on v move the one way, so
+/// the flank as cut ends where the first of them is met.
 /// Cutters in the middle of the gap that touch the root circle there lie each inside the next larger one, so the largest that
 /// clears the outline is found by halving.
 /// Source: geometry of the parallel involute, ISO 21771:2007 clause 4; the bounds are ours.
 /// </remarks>
 public readonly record struct CutterFit
 {
-    /// <summary>Halvings in the search for the largest cutter: the bracket shrinks to rounding.</summary>
+    /// <summary>Halvings in the searches for the largest cutter and the furthest reach: the bracket shrinks to rounding.</summary>
     private const int Halvings = 60;
 
-    /// <summary>Tolerance of the outline the largest cutter is tried against, mm.</summary>
+    /// <summary>Tolerance of the outline the cutter is tried against, and the bite into it that counts as touching, mm.</summary>
     private const double OutlineMm = 1e-5;
 
     /// <summary>What a cutter of <paramref name="cutterDiameter"/> mm does in the gaps of <paramref name="gear"/>.</summary>
@@ -73,7 +74,7 @@ public readonly record struct CutterFit
 
         EntersGap = sign * (gear.TipRoll - u) > 0;
         FormRadius = Involute.RadiusAt(Math.Max(0, u), rb);
-        ReachedRadius = Limit == CutterLimit.Gap ? Involute.RadiusAt(u + step, rb) - sign * c : gear.RootRadius;
+        ReachedRadius = EntersGap ? Reach(gear, c) : gear.TipRadius;
     }
 
     /// <summary>Diameter of the cutter, mm.</summary>
@@ -82,10 +83,12 @@ public readonly record struct CutterFit
     /// <summary>True where the gear is a ring.</summary>
     public bool IsRing { get; }
 
-    /// <summary>Radius from which the flank can be cut true without gouging the opposite flank or the root (ring: up to which), mm.</summary>
+    /// <summary>Radius from which the flank can be cut true without gouging the opposite flank or the root (ring: up to which),
+    /// mm.</summary>
     public double FormRadius { get; }
 
-    /// <summary>Radius of the bottom the cutter reaches, mm; the root radius where it gets that far.</summary>
+    /// <summary>Radius the cutter's edge reaches in the middle of the gap, mm; the root radius where it gets that far, the tip radius
+    /// where it does not enter.</summary>
     public double ReachedRadius { get; }
 
     /// <summary>What ends the flank as cut.</summary>
@@ -98,21 +101,39 @@ public readonly record struct CutterFit
     public static double Largest(SpurGear gear)
     {
         ArgumentNullException.ThrowIfNull(gear);
-        var middle = Vec2.FromAngle(gear.Inside ? 0 : 0.5 * gear.Pitch);
         var side = GearOutline.Side(gear, OutlineMm);
-        var (low, high) = (0.0, gear.ReferenceRadius);
-        for (var i = 0; i < Halvings; i++)
-        {
-            var c = 0.5 * (low + high);
-            var centre = Point2.Origin + (gear.RootRadius + (gear.Inside ? -c : c)) * middle;
-            (low, high) = side.All(s => s.DistanceTo(centre) >= c) ? (c, high) : (low, c);
-        }
-
-        return 2 * low;
+        return 2 * Furthest(0, gear.ReferenceRadius, c => Clears(gear, side, gear.RootRadius, c));
     }
 
     /// <summary>Compares the flank as cut with what the mate needs.</summary>
     /// <param name="startOfActiveProfile">From <see cref="SpurPair.StartOfActiveProfile1"/> or its like, mm.</param>
     public CutFlank Against(double startOfActiveProfile) =>
         new(FormRadius, startOfActiveProfile, IsRing ? FormRadius - startOfActiveProfile : startOfActiveProfile - FormRadius);
+
+    // The nearest to the root circle that a cutter of radius c gets in the middle of the gap.
+    private static double Reach(SpurGear gear, double c)
+    {
+        var side = GearOutline.Side(gear, OutlineMm);
+        return Clears(gear, side, gear.RootRadius, c)
+            ? gear.RootRadius
+            : Furthest(gear.TipRadius, gear.RootRadius, r => Clears(gear, side, r, c));
+    }
+
+    private static bool Clears(SpurGear gear, List<Segment> side, double edge, double c)
+    {
+        var centre = Point2.Origin + (gear.Inside ? edge - c : edge + c) * Vec2.FromAngle(gear.Inside ? 0 : 0.5 * gear.Pitch);
+        return side.All(s => s.DistanceTo(centre) >= c - OutlineMm);
+    }
+
+    // The furthest from good towards bad that still passes.
+    private static double Furthest(double good, double bad, Func<double, bool> passes)
+    {
+        for (var i = 0; i < Halvings; i++)
+        {
+            var middle = 0.5 * (good + bad);
+            (good, bad) = passes(middle) ? (middle, bad) : (good, middle);
+        }
+
+        return good;
+    }
 }

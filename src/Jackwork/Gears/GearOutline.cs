@@ -36,7 +36,8 @@ public static class GearOutline
         return Round(tooth, gear.Teeth, gear.Pitch, 0);
     }
 
-    /// <summary>Samples of the counter-clockwise side of a tooth (of a ring: of a space) centred on the x axis, outwards, in runs without a corner.</summary>
+    /// <summary>Samples of the counter-clockwise side of a tooth (of a ring: of a space) centred on the x axis, outwards, in runs
+    /// without a corner.</summary>
     private static (OutlinePoint[] Inner, OutlinePoint[] Outer) SideSamples(SpurGear gear)
     {
         if (gear.Inside)
@@ -54,12 +55,16 @@ public static class GearOutline
     }
 
     private static OutlinePoint[] Flank(SpurGear gear, double from, double to) =>
-        [.. Enumerable.Range(0, Samples + 1).Select(i => Involute.Flank(gear.BaseRadius, gear.BaseAngle, from + (to - from) * i / Samples))];
+    [
+        .. Enumerable.Range(0, Samples + 1)
+            .Select(i => Involute.Flank(gear.BaseRadius, gear.BaseAngle, from + (to - from) * i / Samples)),
+    ];
 
     private static OutlinePoint[] Trochoid(RackCut cut, double to) =>
         [.. Enumerable.Range(0, Samples + 1).Select(i => cut.At(to * i / Samples))];
 
-    /// <summary>The counter-clockwise side of a tooth (of a ring: of a space) centred on the x axis as segments, outwards, tip and root arcs left out.</summary>
+    /// <summary>The counter-clockwise side of a tooth (of a ring: of a space) centred on the x axis as segments, outwards, tip and root
+    /// arcs left out.</summary>
     internal static List<Segment> Side(SpurGear gear, double tolerance)
     {
         var side = new List<Segment>();
@@ -67,7 +72,8 @@ public static class GearOutline
         if (inner.Concat(outer).Any(s => s.Point.Y < -NoLengthMm))
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"Undercut cuts the {gear.Teeth} teeth through at the neck; a profile shift of {gear.UndercutShift} modules avoids it."),
+                FormattableString.Invariant(
+                    $"Undercut cuts the {gear.Teeth} teeth through at the neck; a profile shift of {gear.UndercutShift} modules avoids it."),
                 nameof(gear));
         }
 

@@ -14,7 +14,8 @@ namespace Jackwork.Gears;
 /// </remarks>
 public static class Involute
 {
-    /// <summary>Change of <see cref="RollAngle"/> between steps, relative, below which it has settled; double precision ends there.</summary>
+    /// <summary>Change of <see cref="RollAngle"/> between steps, relative, below which it has settled; double precision ends
+    /// there.</summary>
     private const double Settled = 1e-15;
 
     private const int MostSteps = 60;
@@ -29,7 +30,8 @@ public static class Involute
     public static double Inverse(double inv) => Math.Atan(RollAngle(inv));
 
     /// <summary>The roll angle u with u - atan(u) = <paramref name="inv"/>, rad, by Newton's rule.</summary>
-    /// <remarks>u - atan(u) is convex above zero and below u^3/3, so that from (3 inv)^(1/3) the first step goes past the root and the rest come down to it.</remarks>
+    /// <remarks>u - atan(u) is convex above zero and below u^3/3, so that from (3 inv)^(1/3) the first step goes past the root and the
+    /// rest come down to it.</remarks>
     public static double RollAngle(double inv)
     {
         var x = Math.Abs(inv);
@@ -53,7 +55,8 @@ public static class Involute
     }
 
     /// <summary>Roll angle at the radius <paramref name="radius"/>, mm, not below the base radius: sqrt((R/rb)^2 - 1), rad.</summary>
-    public static double RollAt(double radius, double baseRadius) => Math.Sqrt(Math.Max(0, (radius - baseRadius) * (radius + baseRadius))) / baseRadius;
+    public static double RollAt(double radius, double baseRadius) =>
+        Math.Sqrt(Math.Max(0, (radius - baseRadius) * (radius + baseRadius))) / baseRadius;
 
     /// <summary>Radius reached at the roll angle <paramref name="u"/>, mm.</summary>
     public static double RadiusAt(double u, double baseRadius) => baseRadius * Math.Sqrt(1 + u * u);

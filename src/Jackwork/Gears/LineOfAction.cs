@@ -24,13 +24,18 @@ public readonly struct LineOfAction
         var least = inside ? baseRadius2 - baseRadius1 : baseRadius2 + baseRadius1;
         if (!(least > 0))
         {
-            throw new ArgumentOutOfRangeException(nameof(baseRadius2), baseRadius2, FormattableString.Invariant($"The ring's base radius must be above the pinion's, {baseRadius1} mm."));
+            throw new ArgumentOutOfRangeException(
+                nameof(baseRadius2),
+                baseRadius2,
+                FormattableString.Invariant($"The ring's base radius must be above the pinion's, {baseRadius1} mm."));
         }
 
         if (!(centreDistance > least))
         {
             throw new ArgumentOutOfRangeException(
-                nameof(centreDistance), centreDistance, FormattableString.Invariant($"The centre distance must be above {least} mm, or the involutes cannot touch."));
+                nameof(centreDistance),
+                centreDistance,
+                FormattableString.Invariant($"The centre distance must be above {least} mm, or the involutes cannot touch."));
         }
 
         (BaseRadius1, BaseRadius2, this.inside) = (baseRadius1, baseRadius2, inside);
@@ -60,12 +65,15 @@ public readonly struct LineOfAction
         return inside ? curvature - length : length - curvature;
     }
 
-    /// <summary>Radius at which the first gear touches at the position <paramref name="s"/>, mm; its base radius where s is short of T1.</summary>
+    /// <summary>Radius at which the first gear touches at the position <paramref name="s"/>, mm; its base radius where s is short of
+    /// T1.</summary>
     public double Radius1At(double s) => Involute.RadiusAt(Math.Max(0, s) / BaseRadius1, BaseRadius1);
 
-    /// <summary>Radius at which the second gear touches at the position <paramref name="s"/>, mm; its base radius where s is beyond T2.</summary>
+    /// <summary>Radius at which the second gear touches at the position <paramref name="s"/>, mm; its base radius where s is beyond
+    /// T2.</summary>
     public double Radius2At(double s) => Involute.RadiusAt(Math.Max(0, inside ? length + s : length - s) / BaseRadius2, BaseRadius2);
 
-    /// <summary>Sliding of the flanks at the position <paramref name="s"/>, mm per rad turned by the first gear; positive beyond the pitch point.</summary>
+    /// <summary>Sliding of the flanks at the position <paramref name="s"/>, mm per rad turned by the first gear; positive beyond the
+    /// pitch point.</summary>
     public double SlidingAt(double s) => (s - PitchPoint) * (1 + (inside ? -1 : 1) * BaseRadius1 / BaseRadius2);
 }

@@ -12,22 +12,26 @@ public enum MeshFault
     /// <summary>This gear's tip reaches the other's root circle. Measured and limit: tip clearance, mm.</summary>
     NoTipClearance,
 
-    /// <summary>The mate's tip calls for flank where this gear has its fillet. Measured: radius called for, limit: form radius, mm.</summary>
+    /// <summary>The mate's tip calls for flank where this gear has its fillet. Measured: radius called for, limit: form radius,
+    /// mm.</summary>
     TipMeetsFillet,
 
     /// <summary>Undercut has taken flank that the mate's tip would use. Measured: radius called for, limit: form radius, mm.</summary>
     UndercutShortensContact,
 
-    /// <summary>The mate's tip calls for flank inside this gear's base circle, where there is none. Measured: position on the line of action, limit: 0, mm.</summary>
+    /// <summary>The mate's tip calls for flank inside this gear's base circle, where there is none. Measured: position on the line of
+    /// action, limit: 0, mm.</summary>
     TipBeyondBase,
 
     /// <summary>This gear's flanks meet below its nominal tip. Measured: pointed radius, limit: nominal tip radius, mm.</summary>
     PointedTip,
 
-    /// <summary>Ring: the pinion's tip strikes the ring's on the way out of mesh. Measured and limit: gap along the ring's tip circle, mm.</summary>
+    /// <summary>Ring: the pinion's tip strikes the ring's on the way out of mesh. Measured and limit: gap along the ring's tip circle,
+    /// mm.</summary>
     TipsCollide,
 
-    /// <summary>Ring: the pinion can only be put in endways. Measured and limit: gap across the teeth when drawn out sideways, mm.</summary>
+    /// <summary>Ring: the pinion can only be put in endways. Measured and limit: gap across the teeth when drawn out sideways,
+    /// mm.</summary>
     NoRadialAssembly,
 }
 

@@ -16,10 +16,22 @@ internal static class RingMesh
     /// <summary>Steps over the half turn of the pinion in the search for the tightest place; the gap is smooth in it.</summary>
     private const int Steps = 256;
 
-    /// <summary>Least gap between tip corners on the way out of mesh, mm along the ring's tip circle; not a number where the tip circles do not cross.</summary>
+    /// <summary>Least gap between tip corners on the way out of mesh, mm along the ring's tip circle.</summary>
+    /// <remarks>Infinite where the tips do not reach each other; where the pinion never leaves the ring's teeth, the (negative) room on
+    /// its far side.</remarks>
     public static double TipGap(SpurGear pinion, SpurGear ring, double centreDistance, double workingAngle)
     {
         var (a, ra1, ra2) = (centreDistance, pinion.TipRadius, ring.TipRadius);
+        if (ra1 + a <= ra2)
+        {
+            return double.PositiveInfinity;
+        }
+
+        if (ra1 - a >= ra2)
+        {
+            return ra2 + a - ra1;
+        }
+
         var t1 = Math.Acos((ra2 * ra2 - ra1 * ra1 - a * a) / (2 * a * ra1));
         var t2 = Math.Acos((ra2 * ra2 - ra1 * ra1 + a * a) / (2 * a * ra2));
         var (inv1, inv2, invW) = (Involute.InvOfRoll(pinion.TipRoll), Involute.InvOfRoll(ring.TipRoll), Involute.Inv(workingAngle));

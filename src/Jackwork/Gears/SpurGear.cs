@@ -25,21 +25,34 @@ public sealed record SpurGear
     /// <param name="inside">True for a ring with its teeth inside.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure out of its range, or teeth with no height or no thickness.</exception>
     public SpurGear(
-        double module, int teeth, double shift = 0, BasicRack? rack = null, double thinning = 0, double tipShortening = 0, bool inside = false)
+        double module,
+        int teeth,
+        double shift = 0,
+        BasicRack? rack = null,
+        double thinning = 0,
+        double tipShortening = 0,
+        bool inside = false)
     {
         Require(module > 0 && double.IsFinite(module), nameof(module), module, "The module must be above 0 mm.");
         Require(teeth >= FewestTeeth, nameof(teeth), teeth, $"A gear needs at least {FewestTeeth} teeth.");
         Require(double.IsFinite(shift), nameof(shift), shift, "The profile shift must be a number of modules.");
         Require(thinning >= 0 && double.IsFinite(thinning), nameof(thinning), thinning, "The thinning must not be below 0 mm.");
         Require(double.IsFinite(tipShortening), nameof(tipShortening), tipShortening, "The tip shortening must be a length in mm.");
-        (Module, Teeth, Shift, Rack, Thinning, TipShortening, Inside) = (module, teeth, shift, rack ?? BasicRack.A, thinning, tipShortening, inside);
+        (Module, Teeth, Inside) = (module, teeth, inside);
+        (Shift, Thinning, TipShortening) = (shift, thinning, tipShortening);
+        Rack = rack ?? BasicRack.A;
 
         var alpha = Rack.PressureAngle;
         ReferenceRadius = 0.5 * module * teeth;
         BaseRadius = ReferenceRadius * Math.Cos(alpha);
         var fullness = (module * (Math.PI / 2 + 2 * shift * Math.Tan(alpha)) + (inside ? thinning : -thinning)) / ReferenceRadius;
         BaseAngle = 0.5 * fullness + Involute.Inv(alpha);
-        Require(fullness > 0 && fullness < 2 * Math.PI / teeth, nameof(shift), shift, "Shift and thinning leave no tooth or no space at the reference circle.");
+        Require(
+            fullness > 0 && fullness < Pitch,
+            nameof(shift),
+            shift,
+            FormattableString.Invariant(
+                $"With a thinning of {thinning} mm, tooth (ring: space) would take {fullness / Pitch} of the pitch at the reference circle; it must be between 0 and 1."));
 
         PointedRadius = BaseRadius / Math.Cos(Involute.Inverse(BaseAngle));
         if (inside)
@@ -56,8 +69,12 @@ public sealed record SpurGear
             IsUndercut = RackCut.IsUndercut;
         }
 
-        Require(RootRadius > 0, nameof(teeth), teeth, "The tooth spaces reach the gear's axis.");
-        Require(inside ? RootRadius > TipRadius : TipRadius > RootRadius, nameof(tipShortening), tipShortening, "The tooth has no height left.");
+        Require(RootRadius > 0, nameof(teeth), teeth, "So few teeth that the spaces reach the gear's axis; the root radius must be above 0 mm.");
+        Require(
+            inside ? RootRadius > TipRadius : TipRadius > RootRadius,
+            nameof(tipShortening),
+            tipShortening,
+            FormattableString.Invariant($"No height is left between the root radius of {RootRadius} mm and the tip radius of {TipRadius} mm."));
     }
 
     /// <summary>Module m, mm.</summary>
@@ -90,7 +107,8 @@ public sealed record SpurGear
     /// <summary>Root radius r_f, mm; for a ring less where its spaces close before.</summary>
     public double RootRadius { get; }
 
-    /// <summary>Tip radius as it can be made, mm: the nominal one, or where the flanks meet (outside) or end on the base circle (ring).</summary>
+    /// <summary>Tip radius as it can be made, mm: the nominal one, or where the flanks meet (outside) or end on the base circle
+    /// (ring).</summary>
     public double TipRadius { get; }
 
     /// <summary>Tip radius by the nominal figures, mm.</summary>
@@ -104,7 +122,8 @@ public sealed record SpurGear
     /// <summary>Whether the flanks of an outside tooth meet below the nominal tip circle.</summary>
     public bool IsPointed => !Inside && NominalTipRadius >= PointedRadius;
 
-    /// <summary>Radius at which the involute meets the root fillet, mm: the innermost of an outside flank, the outermost of a ring's.</summary>
+    /// <summary>Radius at which the involute meets the root fillet, mm: the innermost of an outside flank, the outermost of a
+    /// ring's.</summary>
     public double FormRadius { get; }
 
     /// <summary>Whether generation by the rack cuts away part of the involute.</summary>
@@ -137,11 +156,16 @@ public sealed record SpurGear
     /// <summary>Roll angle of the flank where it meets the root fillet, rad.</summary>
     internal double FormRoll => Involute.RollAt(FormRadius, BaseRadius);
 
-    /// <summary>Arc thickness of the tooth between its involutes, continued if need be, at the radius <paramref name="radius"/>, mm; negative beyond the point.</summary>
+    /// <summary>Arc thickness of the tooth between its involutes, continued if need be, at the radius <paramref name="radius"/>, mm;
+    /// negative beyond the point.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The radius is below the base radius, where there is no involute.</exception>
     public double ToothThickness(double radius)
     {
-        Require(radius >= BaseRadius, nameof(radius), radius, FormattableString.Invariant($"The radius must not be below the base radius of {BaseRadius} mm."));
+        Require(
+            radius >= BaseRadius,
+            nameof(radius),
+            radius,
+            FormattableString.Invariant($"The radius must not be below the base radius of {BaseRadius} mm."));
         var half = BaseAngle - Involute.InvOfRoll(Involute.RollAt(radius, BaseRadius));
         return 2 * radius * (Inside ? Math.PI / Teeth - half : half);
     }

@@ -22,20 +22,24 @@ public sealed record SpurPair
     /// <param name="second">The driven gear; may be a ring with more teeth.</param>
     /// <param name="centreDistance">Actual centre distance, mm; the nominal one when left out.</param>
     /// <exception cref="ArgumentException">The two cannot mesh: another module or pressure angle, or rings wrongly placed.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">No centre distance fits the shifts, or the one given is too short for the involutes to touch.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No centre distance fits the shifts, or the one given is too short for the involutes
+    /// to touch.</exception>
     public SpurPair(SpurGear first, SpurGear second, double? centreDistance = null)
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
         if (first.Module != second.Module)
         {
-            throw new ArgumentException(FormattableString.Invariant($"The modules {first.Module} and {second.Module} mm differ."), nameof(second));
+            throw new ArgumentException(
+                FormattableString.Invariant($"The modules {first.Module} and {second.Module} mm differ."),
+                nameof(second));
         }
 
         if (first.Rack.PressureAngle != second.Rack.PressureAngle)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"The pressure angles {first.Rack.PressureAngle} and {second.Rack.PressureAngle} rad differ."), nameof(second));
+                FormattableString.Invariant($"The pressure angles {first.Rack.PressureAngle} and {second.Rack.PressureAngle} rad differ."),
+                nameof(second));
         }
 
         if (first.Inside || (second.Inside && second.Teeth <= first.Teeth))
@@ -46,12 +50,17 @@ public sealed record SpurPair
         (First, Second) = (first, second);
         var sign = second.Inside ? -1 : 1;
         var alpha = first.Rack.PressureAngle;
-        ReferenceCentreDistance = 0.5 * first.Module * (second.Teeth + sign * first.Teeth);
-        NominalPressureAngle = Involute.Inverse(Involute.Inv(alpha) + 2 * (second.Shift + sign * first.Shift) * Math.Tan(alpha) / (second.Teeth + sign * first.Teeth));
+        var (teeth, shifts) = (second.Teeth + sign * first.Teeth, second.Shift + sign * first.Shift);
+        ReferenceCentreDistance = 0.5 * first.Module * teeth;
+        NominalPressureAngle = Involute.Inverse(Involute.Inv(alpha) + 2 * shifts * Math.Tan(alpha) / teeth);
         NominalCentreDistance = ReferenceCentreDistance * Math.Cos(alpha) / Math.Cos(NominalPressureAngle);
         if (!(NominalPressureAngle > 0))
         {
-            throw new ArgumentOutOfRangeException(nameof(second), second.Shift, "The profile shifts leave no centre distance at which the flanks fit.");
+            throw new ArgumentOutOfRangeException(
+                nameof(second),
+                second.Shift,
+                FormattableString.Invariant(
+                    $"No centre distance fits shifts of {shifts} modules together; they must come to more than {-0.5 * teeth * Involute.Inv(alpha) / Math.Tan(alpha)}."));
         }
 
         CentreDistance = centreDistance ?? NominalCentreDistance;
@@ -102,8 +111,10 @@ public sealed record SpurPair
     /// <summary>Turns of the second per turn of the first; negative where they turn opposite ways.</summary>
     public double Ratio => (Second.Inside ? 1.0 : -1.0) * First.Teeth / Second.Teeth;
 
-    /// <summary>Tip shortening that keeps the rack's bottom clearance on both gears at the nominal centre distance, mm: X m - (a - m Z/2), outside pairs.</summary>
-    public double ClearanceShortening => (Second.Shift + (Second.Inside ? -1 : 1) * First.Shift) * First.Module - (NominalCentreDistance - ReferenceCentreDistance);
+    /// <summary>Tip shortening that keeps the rack's bottom clearance on both gears at the nominal centre distance, mm: X m - (a - m
+    /// Z/2), outside pairs.</summary>
+    public double ClearanceShortening =>
+        (Second.Shift + (Second.Inside ? -1 : 1) * First.Shift) * First.Module - (NominalCentreDistance - ReferenceCentreDistance);
 
     /// <summary>The line of action.</summary>
     public LineOfAction Line => line;
@@ -117,6 +128,9 @@ public sealed record SpurPair
     /// <summary>Contact ratio, limited by tips, fillets and undercut.</summary>
     public double ContactRatio => (Approach + Recess) / (First.BaseRadius * First.Pitch);
 
+    /// <summary>Contact ratio by the tip circles alone, as handbooks give it: that of gears whose flanks go all the way down.</summary>
+    public double ContactRatioByTips => (line.AtRadius1(First.TipRadius) - SecondTipPosition) / (First.BaseRadius * First.Pitch);
+
     /// <summary>Circumferential backlash j at the working pitch circles, mm; negative where the teeth overlap.</summary>
     public double Backlash { get; }
 
@@ -126,7 +140,8 @@ public sealed record SpurPair
     /// <summary>Free turn of the second gear while the first is held, rad.</summary>
     public double BacklashAngle2 => NormalBacklash / Second.BaseRadius;
 
-    /// <summary>Radius from which the first gear's flank must be true to serve the second's tip, mm; its base radius at the least.</summary>
+    /// <summary>Radius from which the first gear's flank must be true to serve the second's tip, mm; its base radius at the
+    /// least.</summary>
     public double StartOfActiveProfile1 { get; }
 
     /// <summary>Radius from which the second gear's flank must be true to serve the first's tip, mm; for a ring, up to which.</summary>
@@ -147,7 +162,8 @@ public sealed record SpurPair
 
     private double SecondTipPosition { get; }
 
-    /// <summary>Sum of shifts (second plus first; for a ring second less first) that makes <paramref name="centreDistance"/> the nominal one.</summary>
+    /// <summary>Sum of shifts (second plus first; for a ring second less first) that makes <paramref name="centreDistance"/> the nominal
+    /// one.</summary>
     /// <param name="module">Module, mm.</param>
     /// <param name="teeth">z2 + z1, or z2 - z1 for a ring.</param>
     /// <param name="pressureAngle">Pressure angle of the rack, rad.</param>
@@ -157,7 +173,10 @@ public sealed record SpurPair
         var least = 0.5 * module * teeth * Math.Cos(pressureAngle);
         if (!(centreDistance > least))
         {
-            throw new ArgumentOutOfRangeException(nameof(centreDistance), centreDistance, FormattableString.Invariant($"The centre distance must be above {least} mm."));
+            throw new ArgumentOutOfRangeException(
+                nameof(centreDistance),
+                centreDistance,
+                FormattableString.Invariant($"The centre distance must be above {least} mm."));
         }
 
         var working = Math.Acos(least / centreDistance);
@@ -165,7 +184,8 @@ public sealed record SpurPair
     }
 
     /// <summary>Angle of the second gear, rad, at which its teeth stand evenly between the first's.</summary>
-    /// <remarks>Both angles are those of the tooth that lies on the x axis in the gear's own outline. The first gear's axis is the origin.</remarks>
+    /// <remarks>Both angles are those of the tooth that lies on the x axis in the gear's own outline. The first gear's axis is the
+    /// origin.</remarks>
     /// <param name="firstAngle">Angle of the first gear, rad.</param>
     /// <param name="towardSecond">Direction from the first axis to the second, rad.</param>
     public double SecondAngle(double firstAngle, double towardSecond = 0)
@@ -191,7 +211,8 @@ public sealed record SpurPair
         Below(MeshFault.NoTipClearance, 1, TipClearance1, 0);
         Below(MeshFault.NoTipClearance, 2, TipClearance2, 0);
         JudgeFoot(1, First, SecondTipPosition, StartOfActiveProfile1);
-        JudgeFoot(2, Second, Second.Inside ? 0 : line.AtRadius2(Second.BaseRadius) - line.AtRadius1(First.TipRadius), StartOfActiveProfile2);
+        var beyond2 = Second.Inside ? 0 : line.AtRadius2(Second.BaseRadius) - line.AtRadius1(First.TipRadius);
+        JudgeFoot(2, Second, beyond2, StartOfActiveProfile2);
         foreach (var (i, g) in ((int, SpurGear)[])[(1, First), (2, Second)])
         {
             if (g.IsPointed)
@@ -211,14 +232,16 @@ public sealed record SpurPair
         void JudgeFoot(int i, SpurGear gear, double beyondBase, double start)
         {
             var missing = gear.Inside ? start - gear.FormRadius : gear.FormRadius - start;
-            if (beyondBase < 0)
+            // Where the gear is undercut the rack has cleared the way for an outside mate's tip; contact is lost, nothing
+            // strikes. A ring's tip swings deeper into the foot than a rack's does.
+            var cleared = gear.IsUndercut && !Second.Inside;
+            if (beyondBase < 0 && !cleared)
             {
                 found.Add(new(MeshFault.TipBeyondBase, i, beyondBase, 0));
             }
-
-            if (missing > OverlapMm)
+            else if (missing > OverlapMm)
             {
-                found.Add(new(gear.IsUndercut ? MeshFault.UndercutShortensContact : MeshFault.TipMeetsFillet, i, start, gear.FormRadius));
+                found.Add(new(cleared ? MeshFault.UndercutShortensContact : MeshFault.TipMeetsFillet, i, start, gear.FormRadius));
             }
         }
     }

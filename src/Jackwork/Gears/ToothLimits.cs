@@ -24,7 +24,8 @@ public static class ToothLimits
         return 2 * (rack.StraightDepth - shift) / (s * s);
     }
 
-    /// <summary>Least pinion teeth that mesh without interference with a wheel of <paramref name="ratio"/> times as many; no shift; round up.</summary>
+    /// <summary>Least pinion teeth that mesh without interference with a wheel of <paramref name="ratio"/> times as many; no shift;
+    /// round up.</summary>
     /// <param name="pressureAngle">Pressure angle, rad.</param>
     /// <param name="ratio">Wheel teeth over pinion teeth, at least 1; infinity for a rack.</param>
     /// <param name="addendum">Addendum of both, modules.</param>
@@ -41,7 +42,8 @@ public static class ToothLimits
             : 2 * addendum * (ratio + Math.Sqrt(ratio * ratio + (1 + 2 * ratio) * s)) / ((1 + 2 * ratio) * s);
     }
 
-    /// <summary>Largest wheel, in teeth, that meshes with a pinion of <paramref name="teeth"/> without interference; no shift; round down; infinite if a rack does.</summary>
+    /// <summary>Largest wheel, in teeth, that meshes with a pinion of <paramref name="teeth"/> without interference; no shift; round
+    /// down; infinite if a rack does.</summary>
     /// <param name="pressureAngle">Pressure angle, rad.</param>
     /// <param name="teeth">Teeth of the pinion.</param>
     /// <param name="addendum">Addendum of both, modules.</param>

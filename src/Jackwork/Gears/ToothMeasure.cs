@@ -68,7 +68,8 @@ public static class ToothMeasure
         var across = 2 * centre * (gear.Teeth % 2 == 0 ? 1 : Math.Cos(Math.PI / (2 * gear.Teeth)));
         var u = gear.Inside ? v + half : v - half;
         var contact = Involute.RadiusAt(u, rb);
-        return new(pinDiameter, gear.Inside ? across - pinDiameter : across + pinDiameter, contact, u >= 0 && v >= 0 && IsOnFlank(gear, contact));
+        var reading = gear.Inside ? across - pinDiameter : across + pinDiameter;
+        return new(pinDiameter, reading, contact, u >= 0 && v >= 0 && IsOnFlank(gear, contact));
     }
 
     /// <summary>Diameter of the pin that touches the flanks at the radius r + x m, mm.</summary>

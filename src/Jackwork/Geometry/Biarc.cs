@@ -12,10 +12,12 @@ namespace Jackwork.Geometry;
 /// </remarks>
 internal readonly struct Biarc
 {
-    /// <summary>Greatest turn of one arc, as the least cosine between its end tangent and its chord: 90 degrees, with room for rounding.</summary>
+    /// <summary>Greatest turn of one arc, as the least cosine between its end tangent and its chord: 90 degrees, with room for
+    /// rounding.</summary>
     private const double LeastChordCosine = 0.70710678;
 
-    /// <summary>Greatest rise above its chord of an arc that is drawn as a line, and greatest misfit of two arcs drawn as one, mm.</summary>
+    /// <summary>Greatest rise above its chord of an arc that is drawn as a line, and greatest misfit of two arcs drawn as one,
+    /// mm.</summary>
     private const double FlatMm = 1e-7;
 
     private readonly OutlinePoint start;
