@@ -34,7 +34,7 @@ internal static class BeatsCheck
     /// <summary>Whether holds and pauses leave the strokes any angle to move in; the move's angles are sound.</summary>
     public static void CheckRoom(int i, MoveSpec m, ProblemSink problems)
     {
-        if (m.Beats is { } n && n >= 1 && m.Hold >= 0 && m.Pause >= 0 && PlacedMove.StrokeOf(m) <= ChartCompiler.SameAngle)
+        if (m.Beats is { } n && n >= 1 && m.Hold >= 0 && m.Pause >= 0 && PlacedMove.StrokeOf(m) <= ChartCompiler.ShortestStroke)
         {
             var dwells = n * m.Hold + (n - 1) * m.Pause;
             problems.Add(i, $"Move {i + 1} spends {ProblemSink.N(dwells)} deg on the holds and pauses of its {n} beats and lasts {ProblemSink.N(m.To - m.From)} deg, so no angle is left to move in.", "Shorten hold or pause, give fewer beats, or let the move last longer.");

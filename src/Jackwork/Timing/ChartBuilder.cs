@@ -40,8 +40,8 @@ internal sealed class ChartBuilder
 
     private void AddMove(PlacedMove p, EndSpeeds speeds, double to)
     {
-        var (m, stroke, at) = (p.Move, p.Stroke, p.Move.From);
-        if (m.Beats is not { } beats)
+        var (stroke, at) = (p.Stroke, p.Move.From);
+        if (p.Move.Beats is not { } beats)
         {
             AddStroke(p, at, to, p.Start, p.Target, speeds.In ?? 0, speeds.Out ?? 0);
             return;
@@ -49,12 +49,12 @@ internal sealed class ChartBuilder
 
         for (var n = 1; n <= beats; n++)
         {
-            var (top, back) = (at + stroke, at + stroke + m.Hold);
+            var (top, back) = (at + stroke, at + stroke + p.Hold);
             var end = n == beats ? to : back + stroke;
             AddStroke(p, at, top, p.Start, p.Target, 0, 0);
             AddDwell(top, back, p.Target, p.Index);
             AddStroke(p, back, end, p.Target, p.Start, 0, 0);
-            at = end + m.Pause;
+            at = end + p.Pause;
             AddDwell(end, n == beats ? end : at, p.Start, p.Index);
         }
     }

@@ -5,8 +5,14 @@ namespace Jackwork.Timing;
 /// <summary>Turns a chart as written into a chart to evaluate, or into the list of all that is wrong with it.</summary>
 internal static class ChartCompiler
 {
-    /// <summary>Angles closer than this count as the same, degrees: rounding of decimal figures, far below any cut.</summary>
-    public const double SameAngle = 1e-9;
+    /// <summary>
+    /// Angles closer than this count as the same, degrees, and shorter dwells are left out: far above the rounding of
+    /// decimal figures and above <see cref="TimingChart.KnotTolerance"/>, so that knots stay apart; far below any cut.
+    /// </summary>
+    public const double SameAngle = 1e-6;
+
+    /// <summary>A stroke must last longer than this, degrees: below it no follower moves, and speeds become meaningless figures.</summary>
+    public const double ShortestStroke = 1e-3;
 
     /// <summary>Positions closer than this count as the same, degrees or mm: rounding of added distances, far below any cut.</summary>
     public const double SamePosition = 1e-9;

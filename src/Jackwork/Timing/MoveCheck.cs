@@ -73,7 +73,11 @@ internal readonly record struct MoveCheck(bool Angles, bool Target, bool Shape)
         {
             problems.Add(i, $"Move {i + 1} ends at {ProblemSink.N(m.To)} deg, not after its beginning at {ProblemSink.N(m.From)} deg.", $"Give to above {ProblemSink.N(m.From)}; a move that runs on into the next turn ends past 360, here at {ProblemSink.N(m.To + Turn)}.");
         }
-        else if (length > Turn)
+        else if (length <= ChartCompiler.ShortestStroke)
+        {
+            problems.Add(i, $"Move {i + 1} lasts {ProblemSink.N(length)} deg, too short to follow.", $"Let it last more than {ProblemSink.N(ChartCompiler.ShortestStroke)} deg.");
+        }
+        else if (length > Turn + ChartCompiler.SameAngle)
         {
             problems.Add(i, $"Move {i + 1} lasts {ProblemSink.N(length)} deg, more than a turn of 360 deg.", $"Let it end by {ProblemSink.N(m.From + Turn)} deg.");
         }
@@ -125,11 +129,11 @@ internal readonly record struct MoveCheck(bool Angles, bool Target, bool Shape)
         var previous = m.From;
         foreach (var (deg, _) in m.Points)
         {
-            if (deg <= m.From || deg >= m.To)
+            if (deg <= m.From + ChartCompiler.SameAngle || deg >= m.To - ChartCompiler.SameAngle)
             {
                 problems.Add(i, $"Move {i + 1} has a point at {ProblemSink.N(deg)} deg, not between its ends.", $"Put it above {ProblemSink.N(m.From)} and below {ProblemSink.N(m.To)} deg; past 360 the count goes on.");
             }
-            else if (deg <= previous)
+            else if (deg <= previous + ChartCompiler.SameAngle)
             {
                 problems.Add(i, $"Move {i + 1} has a point at {ProblemSink.N(deg)} deg after one at {ProblemSink.N(previous)} deg.", "Give the points in rising order of the shaft angle, each angle once.");
             }

@@ -30,8 +30,16 @@ internal sealed record PlacedMove(int Index, MoveSpec Move, double Start, double
     /// <summary>Whether the law leaves the speed at the ends open.</summary>
     public bool HasOpenEnds => Law is null && Move.Beats is null;
 
+    /// <summary>Dwell at the far end of each stroke, degrees; 0 where too short to tell.</summary>
+    public double Hold => Told(Move.Hold);
+
+    /// <summary>Dwell between strokes, degrees; 0 where too short to tell.</summary>
+    public double Pause => Told(Move.Pause);
+
     /// <summary>Shaft angle of one stroke, degrees: what holds and pauses leave, shared by all strokes out and back.</summary>
     public static double StrokeOf(MoveSpec move) => move.Beats is { } n
-        ? (move.To - move.From - n * move.Hold - (n - 1) * move.Pause) / (2 * n)
+        ? (move.To - move.From - n * Told(move.Hold) - (n - 1) * Told(move.Pause)) / (2 * n)
         : move.To - move.From;
+
+    private static double Told(double dwell) => dwell > ChartCompiler.SameAngle ? dwell : 0;
 }

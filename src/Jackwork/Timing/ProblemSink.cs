@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Jackwork.Timing;
 
@@ -23,8 +24,8 @@ internal sealed class ProblemSink(string unit)
     /// <summary>Adds a problem of the move with index <paramref name="move"/>, -1 for the whole chart.</summary>
     public void Add(int move, string what, string remedy) => _problems.Add(new(move, what, remedy));
 
-    /// <summary>A number as messages print it: six decimals at most.</summary>
-    public static string N(double value) => value.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>A number as messages print it: six decimals at most, and no minus before a zero.</summary>
+    public static string N(double value) => (Math.Round(value, 6) + 0.0).ToString("0.######", CultureInfo.InvariantCulture);
 
     /// <summary>A move as messages name it, counted from 1: "move 2 (40 to 60 deg)".</summary>
     public static string Name(int index, MoveSpec move) => $"move {index + 1} ({N(move.From)} to {N(move.To)} deg)";

@@ -69,14 +69,14 @@ public sealed class TimingChart
     {
         var y = Wrap(shaft.Value);
         var i = Find(y);
-        if (side == Side.Before)
+        var end = i + 1 < _froms.Length ? _froms[i + 1] : Math.Tau;
+        if (y - _froms[i] > KnotTolerance && end - y > KnotTolerance)
         {
-            return Chain(shaft, y - _froms[i] <= KnotTolerance ? _spans[Neighbour(i, -1)].AtEnd() : _spans[i].At(y));
+            return Chain(shaft, _spans[i].At(y));
         }
 
-        var end = i + 1 < _froms.Length ? _froms[i + 1] : Math.Tau;
-        var j = end - y <= KnotTolerance ? Neighbour(i, 1) : i;
-        return Chain(shaft, _spans[j].At(j == i ? y : _froms[j]));
+        var after = y - _froms[i] <= KnotTolerance ? i : Neighbour(i, 1);
+        return Chain(shaft, side == Side.Before ? _spans[Neighbour(after, -1)].AtEnd() : _spans[after].At(_froms[after]));
     }
 
     private static Jet Chain(Jet shaft, LawValue q) => Jet.Chain(shaft, q.S, q.V, q.A);
