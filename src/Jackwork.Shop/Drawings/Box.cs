@@ -20,6 +20,14 @@ public readonly record struct Box(Point2 Min, Point2 Max)
     public static Box About(Point2 centre, double width, double height) =>
         new(new(centre.X - width / 2, centre.Y - height / 2), new(centre.X + width / 2, centre.Y + height / 2));
 
+    /// <summary>The smallest box about at least one line or arc, mm.</summary>
+    public static Box Around(IEnumerable<Segment> segments) => segments.Select(s =>
+    {
+        // An outline takes in the start of each of its segments; going there and back takes in both ends.
+        var (min, max) = new Outline([s, s.Reversed()]).Bounds();
+        return new Box(min, max);
+    }).Aggregate((a, b) => a.Union(b));
+
     /// <summary>The smallest box that holds both.</summary>
     public Box Union(Box other) => new(
         new(Math.Min(Min.X, other.Min.X), Math.Min(Min.Y, other.Min.Y)),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
+using static System.FormattableString;
 
 namespace Jackwork.Shop.Drawings;
 
@@ -16,14 +17,14 @@ public sealed record Drawing
     {
         if (!(sheet.Width > 0 && sheet.Height > 0 && double.IsFinite(sheet.Width * sheet.Height)))
         {
-            throw new ArgumentException($"The sheet is {sheet.Width} by {sheet.Height} mm; both sides must be more than 0 mm and finite.", nameof(sheet));
+            throw new ArgumentException(Invariant($"The sheet is {sheet.Width} by {sheet.Height} mm; both sides must be more than 0 mm and finite."), nameof(sheet));
         }
 
         foreach (var p in primitives)
         {
             if (!IsName(p.Layer))
             {
-                throw new ArgumentException($"The layer name '{p.Layer}' must be a letter followed by letters, digits, '-' or '_'.", nameof(primitives));
+                throw new ArgumentException(Invariant($"The layer name '{p.Layer}' must be a letter followed by letters, digits, '-' or '_'."), nameof(primitives));
             }
         }
 

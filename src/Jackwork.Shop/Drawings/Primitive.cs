@@ -23,7 +23,7 @@ public abstract record Primitive
     public sealed record Path(string Layer, ImmutableArray<Segment> Segments, bool Closed, Pen Pen) : Primitive(Layer)
     {
         /// <inheritdoc/>
-        public override Box Bounds => BoundsOf(Segments);
+        public override Box Bounds => Box.Around(Segments);
     }
 
     /// <summary>A full circle.</summary>
@@ -44,7 +44,7 @@ public abstract record Primitive
     public sealed record Region(string Layer, ImmutableArray<Outline> Loops, Colour Fill) : Primitive(Layer)
     {
         /// <inheritdoc/>
-        public override Box Bounds => Loops.Select(l => BoundsOf(l.Segments)).Aggregate((a, b) => a.Union(b));
+        public override Box Bounds => Box.Around(Loops.SelectMany(l => l.Segments));
     }
 
     /// <summary>One line of lettering, in strokes of a tenth of its height.</summary>
@@ -78,13 +78,6 @@ public abstract record Primitive
         public IEnumerable<ImmutableArray<Segment>> Strokes() => Letters.Strokes(this);
 
         /// <inheritdoc/>
-        public override Box Bounds => BoundsOf(Strokes().SelectMany(s => s).DefaultIfEmpty(new(At, At, 0)));
-    }
-
-    private static Box BoundsOf(IEnumerable<Segment> segments)
-    {
-        var (min, max) = new Outline([.. segments]).Bounds();
-        var last = segments.Last().End;
-        return new Box(min, max).Union(new(last, last));
+        public override Box Bounds => Box.Around(Strokes().SelectMany(s => s).DefaultIfEmpty(new(At, At, 0)));
     }
 }

@@ -52,7 +52,7 @@ internal sealed record Glyph(double Width, double Left, double Right, ImmutableA
         }
 
         Lift();
-        var width = new Outline([.. done.SelectMany(r => r)]).Bounds().Max.X;
+        var width = Drawings.Box.Around(done.SelectMany(r => r)).Max.X;
         return new(width, left, right, done.ToImmutable());
 
         void Lift()

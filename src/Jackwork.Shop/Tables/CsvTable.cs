@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using static System.FormattableString;
 
 namespace Jackwork.Shop.Tables;
 
@@ -20,7 +21,7 @@ public sealed class CsvTable
         {
             if (c.Cells.Length != columns[0].Cells.Length)
             {
-                throw new ArgumentException($"Column '{c.Header}' has {c.Cells.Length} cells; the first column has {columns[0].Cells.Length}, and all must have as many.", nameof(columns));
+                throw new ArgumentException(Invariant($"Column '{c.Header}' has {c.Cells.Length} cells; the first column has {columns[0].Cells.Length}, and all must have as many."), nameof(columns));
             }
         }
 

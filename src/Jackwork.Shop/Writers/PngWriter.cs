@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jackwork.Geometry;
 using Jackwork.Shop.Drawings;
 using SkiaSharp;
+using static System.FormattableString;
 
 namespace Jackwork.Shop.Writers;
 
@@ -18,7 +19,7 @@ public static class PngWriter
         var height = Math.Ceiling(drawing.Sheet.Height * pixelsPerMm);
         if (!(width is >= 1 and <= LargestSide && height is >= 1 and <= LargestSide))
         {
-            throw new ArgumentOutOfRangeException(nameof(pixelsPerMm), $"{pixelsPerMm} pixels per mm make a picture of {width} by {height} pixels; each side must be 1 to {LargestSide} pixels.");
+            throw new ArgumentOutOfRangeException(nameof(pixelsPerMm), Invariant($"{pixelsPerMm} pixels per mm make a picture of {width} by {height} pixels; each side must be 1 to {LargestSide} pixels."));
         }
 
         using var surface = SKSurface.Create(new SKImageInfo((int)width, (int)height, SKColorType.Rgba8888, SKAlphaType.Premul));
