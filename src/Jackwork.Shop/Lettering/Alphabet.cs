@@ -29,7 +29,7 @@ internal static class Alphabet
     public static Glyph Of(char letter) => char.IsWhiteSpace(letter) ? Space : Known.GetValueOrDefault(letter, Unknown);
 
     // All figures stand on the same width, so columns of numbers line up.
-    private static Glyph Figure(string strokes) => Glyph.Parse(Round, Round, strokes) with { Width = 5 };
+    private static Glyph Figure(string strokes) => Glyph.Parse(Round, Round, strokes, 5);
 
     private static Dictionary<char, Glyph> Draw() => new()
     {
@@ -95,7 +95,7 @@ internal static class Alphabet
         ['5'] = Figure("M4.6,9 L0.4,9 L0.4,5.4 L2.3,5.4 T2.3,0 L1.9,0 T0,1.3"),
         ['6'] = Figure("M4,9 D-157.4 T0,3 L0,2.5 T5,2.5 L5,3 T0,3"),
         ['7'] = Figure("M0,9 L5,9 L1.6,0"),
-        ['8'] = Figure("M2.5,5 D0 T2.5,9 T2.5,5 D180 T2.5,0 T2.5,5"),
+        ['8'] = Figure("M2.5,5 D0 T2.5,9 T2.5,5 T2.5,0 T2.5,5"),
         ['9'] = Figure("M1,0 D22.6 T5,6 L5,6.5 T0,6.5 L0,6 T5,6"),
 
         ['.'] = Glyph.Parse(Upright, Upright, "M0,0 L0,0.3"),

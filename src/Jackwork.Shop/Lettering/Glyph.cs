@@ -22,7 +22,8 @@ internal sealed record Glyph(double Width, double Left, double Right, ImmutableA
     public double Advance => Left + Width + Pen + Right;
 
     /// <summary>Reads a letter from words: M x,y moves; L x,y draws a line; T x,y an arc tangent to the pen's direction; D a sets the direction, degrees.</summary>
-    public static Glyph Parse(double left, double right, string strokes)
+    /// <remarks>The letter is shifted to start at x = 0 and is as wide as its strokes, unless it stands in a shared width.</remarks>
+    public static Glyph Parse(double left, double right, string strokes, double? sharedWidth = null)
     {
         var done = ImmutableArray.CreateBuilder<ImmutableArray<Segment>>();
         var run = ImmutableArray.CreateBuilder<Segment>();
@@ -52,8 +53,14 @@ internal sealed record Glyph(double Width, double Left, double Right, ImmutableA
         }
 
         Lift();
-        var width = Drawings.Box.Around(done.SelectMany(r => r)).Max.X;
-        return new(width, left, right, done.ToImmutable());
+        if (sharedWidth is { } width)
+        {
+            return new(width, left, right, done.ToImmutable());
+        }
+
+        var extent = Drawings.Box.Around(done.SelectMany(r => r));
+        var flush = new Vec2(-extent.Min.X, 0);
+        return new(extent.Width, left, right, [.. done.Select(r => r.Select(s => s.Moved(flush)).ToImmutableArray())]);
 
         void Lift()
         {
