@@ -6,7 +6,7 @@ using Jackwork.Motion;
 namespace Jackwork.Benchmarks;
 
 /// <summary>The whole performance of the keeper on one core, against the same loops solved by Newton's method.</summary>
-/// <remarks>The yardstick solves each rod and slot for its unknown with MathNet.Numerics' safe Newton, position only, from the last step's answer.</remarks>
+/// <remarks>The yardstick solves each rod and slot for its unknown with MathNet.Numerics' Newton-Raphson, position only, from the last step's answer.</remarks>
 [MemoryDiagnoser]
 public class KeeperMotion
 {
