@@ -7,6 +7,9 @@ namespace Jackwork.Timing;
 /// <param name="unit">"deg" or "mm".</param>
 internal sealed class ProblemSink(string unit)
 {
+    // Largest size of any figure in a chart, whatever its unit: far beyond any shop, far below where sums overflow.
+    private const double LargestFigure = 1e6;
+
     private readonly List<ChartProblem> _problems = [];
 
     /// <summary>The member's unit: "deg" or "mm".</summary>
@@ -23,6 +26,15 @@ internal sealed class ProblemSink(string unit)
 
     /// <summary>Adds a problem of the move with index <paramref name="move"/>, -1 for the whole chart.</summary>
     public void Add(int move, string what, string remedy) => _problems.Add(new(move, what, remedy));
+
+    /// <summary>Adds a problem if <paramref name="value"/> is not a number of usable size; <paramref name="name"/> begins the sentence, <paramref name="key"/> the remedy.</summary>
+    public void CheckFigure(int move, string name, string key, double value, string figureUnit)
+    {
+        if (!(Math.Abs(value) <= LargestFigure))
+        {
+            Add(move, $"{name} {N(value)}, not a usable number.", $"Give {key} as a finite figure in {figureUnit} up to {N(LargestFigure)}.");
+        }
+    }
 
     /// <summary>A number as messages print it: six decimals at most, and no minus before a zero.</summary>
     public static string N(double value) => (Math.Round(value, 6) + 0.0).ToString("0.######", CultureInfo.InvariantCulture);
