@@ -298,7 +298,7 @@ public sealed record FollowerSpec
 }
 
 /// <summary>The chart of one acted member.</summary>
-[Section("timing", "The chart says what the audience sees: the acted member's own coordinate, in degrees or mm from the pose as drawn, over one turn of a shaft. Between moves it holds.")]
+[Section("timing", "The chart says what the audience sees: the acted member's own coordinate, in degrees or mm from the pose as drawn, over one turn of a shaft. Between moves it holds. A shaft's degrees count from the pose as drawn, in the sense in which it runs when the crank is turned forward, whichever way its axis points.")]
 public sealed record TimingSpec
 {
     /// <summary>The shaft whose turn the chart covers.</summary>
@@ -389,7 +389,7 @@ public sealed record RuleSpec
 }
 
 /// <summary>A condition on one member's coordinate.</summary>
-[Section("while, keep", "A condition on one member's coordinate: one of `above`, `below` and `between`. A shaft that goes round is taken within one turn.")]
+[Section("while, keep", "A condition on one member's coordinate: one of `above`, `below` and `between`. A shaft that goes round is taken within one turn, its degrees counted in the sense in which it runs.")]
 public sealed record ConditionSpec
 {
     /// <summary>The member.</summary>
