@@ -36,7 +36,11 @@ internal static class ReadFirst
         Line();
         Line("What is here");
         Line("  cams/     each cam: outline to cut (DXF and SVG), and its table (CSV)");
-        Line("  gears/    each spur wheel: outline to cut (DXF and SVG)");
+        if (profiles.Any(p => p.Folder == "gears"))
+        {
+            Line("  gears/    each spur wheel: outline to cut (DXF and SVG); wheels.csv: what to measure on them");
+        }
+
         Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
         Line("  profiles.csv   all profiles with their sizes");
         Line("  verdict.json   the whole result of the checks");

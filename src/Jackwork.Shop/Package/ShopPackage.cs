@@ -31,6 +31,11 @@ public static class ShopPackage
             files.Add(ShopFile.OfText($"{profile.Folder}/{profile.Name}.svg", () => SvgWriter.Write(profile.Draw())));
         }
 
+        if (proof.Gears.Any(g => g.Pair is not null))
+        {
+            files.Add(ShopFile.OfText("gears/wheels.csv", () => WheelTable.Write(proof)));
+        }
+
         files.AddRange(proof.Cams.Select((cam, k) => ShopFile.OfText($"cams/{cam.Name}.csv", () => CamTable.Write(proof, k))));
         if (proof.Machine.Acted.Count > 0)
         {
