@@ -23,8 +23,8 @@ internal static class WheelTable
             CsvColumn.Numbers("profile shift", "modules", rows.Select(r => r.Gear.Shift), 4),
             CsvColumn.Numbers("tip diameter", "mm", rows.Select(r => 2 * r.Gear.TipRadius), 3),
             CsvColumn.Numbers("root diameter", "mm", rows.Select(r => 2 * r.Gear.RootRadius), 3),
-            CsvColumn.Words("span over teeth", rows.Select(r => r.Gear.Inside ? "" : Whole(ToothMeasure.BestSpanTeeth(r.Gear)))),
-            CsvColumn.Numbers("span", "mm", rows.Select(r => r.Gear.Inside ? double.NaN : ToothMeasure.Span(r.Gear, ToothMeasure.BestSpanTeeth(r.Gear))), 3),
+            CsvColumn.Words("span over teeth", rows.Select(r => r.Gear.Inside ? "" : Whole(ToothMeasure.BestSpan(r.Gear).Teeth))),
+            CsvColumn.Numbers("span", "mm", rows.Select(r => r.Gear.Inside ? double.NaN : ToothMeasure.BestSpan(r.Gear).Length), 3),
             CsvColumn.Numbers("largest cutter to the root", "mm", rows.Select(r => CutterFit.Largest(r.Gear)), 2),
             CsvColumn.Numbers("centre distance", "mm", rows.Select(r => r.Work.CentreDistance), 3),
             CsvColumn.Numbers("backlash", "mm", rows.Select(r => r.Work.Pair!.Backlash), 3)).ToString();

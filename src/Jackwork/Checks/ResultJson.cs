@@ -119,7 +119,7 @@ public static class ResultJson
     // Over how many teeth a wheel is best measured, and what the jaws then read.
     private static JsonObject? Span(Gears.SpurGear? gear) => gear is null || gear.Inside
         ? null
-        : new() { ["teeth"] = Gears.ToothMeasure.BestSpanTeeth(gear), ["mm"] = Number(Gears.ToothMeasure.Span(gear, Gears.ToothMeasure.BestSpanTeeth(gear))) };
+        : new() { ["teeth"] = Gears.ToothMeasure.BestSpan(gear).Teeth, ["mm"] = Number(Gears.ToothMeasure.BestSpan(gear).Length) };
 
     private static JsonObject Finding(Finding f) => new()
     {
