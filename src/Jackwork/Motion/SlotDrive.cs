@@ -111,8 +111,8 @@ public sealed class SlotDrive : Relation
             var nt = n.Dot(pinMember.Joint.Along);
             if (Math.Abs(nt.Value) < DeadCentre)
             {
-                // The slot lies along the travel: no position of the pin follows from it.
-                miss = n.Dot(s - Pin).Value;
+                // The slot lies along the travel: no position of the pin follows from it, and it stays where it was.
+                miss = n.Dot(s - Pin).Value - nt.Value * history.Before.Value;
                 return new(history.Before with { First = 0, Second = 0 }, default, default);
             }
 
