@@ -37,7 +37,12 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
         }
 
         Directory.CreateDirectory(settings.Folder);
-        File.WriteAllText(file, Examples.Text(settings.Like));
+        using (var stream = new FileStream(file, FileMode.CreateNew))
+        using (var writer = new StreamWriter(stream))
+        {
+            writer.Write(Examples.Text(settings.Like));
+        }
+
         terminal.Notes.WriteLine($"Wrote {file}. Next: jackwork check {settings.Folder}");
         return ExitCode.Good;
     }

@@ -37,6 +37,7 @@ internal sealed class TraceCommand : Command<TraceCommand.Settings>
         var i = 0;
         foreach (var q in motion.Of(index))
         {
+            cancellationToken.ThrowIfCancellationRequested();
             var crank = machine.Performance.At(i++);
             terminal.Data.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{crank * 180 / Math.PI:0.######},{crank / w:0.######},{q.Value / member.UnitSize:0.#########},{q.First * w / member.UnitSize:0.#########},{q.Second * w * w / member.UnitSize:0.#########}"));
         }
