@@ -27,7 +27,7 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
         var terminal = (Terminal)context.Data!;
         if (!Examples.Names.Contains(settings.Like))
         {
-            throw new BadInputException($"jackwork: there is no example '{settings.Like}'. {Names.Suggest(settings.Like, Examples.Names)}.");
+            throw new BadInputException($"jackwork: there is no example '{settings.Like}'. {Names.Suggest(settings.Like, Examples.Names)}");
         }
 
         var file = System.IO.Path.Combine(settings.Folder, DesignSettings.FileName);

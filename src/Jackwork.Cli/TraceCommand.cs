@@ -27,7 +27,7 @@ internal sealed class TraceCommand : Command<TraceCommand.Settings>
         var index = names.IndexOf(settings.Member);
         if (index < 0)
         {
-            throw new BadInputException($"jackwork: the design has no member '{settings.Member}'. {Names.Suggest(settings.Member, names)}.");
+            throw new BadInputException($"jackwork: the design has no member '{settings.Member}'. {Names.Suggest(settings.Member, names)}");
         }
 
         var motion = Jackwork.Motion.Motion.Solve(machine);

@@ -56,7 +56,7 @@ internal sealed class Binder(ProblemList problems)
         foreach (var missing in keys.Where(k => k.Key.Required && !seen.Contains(k.Name)))
         {
             good = false;
-            problems.Add(path, $"the key '{missing.Name}' is missing", $"Add '{missing.Name}': {missing.Key.Text}");
+            problems.Add(path, $"the key '{missing.Name}' is missing", $"Add '{missing.Name}': {missing.Key.Text.TrimEnd('.')}");
         }
 
         return good ? part : null;

@@ -48,7 +48,7 @@ internal static class NodeReader
     // YAML takes a NUL for the end of the text, and half a surrogate pair can't be saved: nothing of such a file is read.
     private static bool BadCharacter(string text, ProblemList problems)
     {
-        var (line, column) = (1, 1);
+        var (line, start) = (1, 0);
         for (var i = 0; i < text.Length; i++)
         {
             var c = text[i];
@@ -58,11 +58,11 @@ internal static class NodeReader
             }
             else if (char.IsSurrogate(c) || (char.IsControl(c) && c is not ('\n' or '\r' or '\t' or '\u0085')))
             {
-                problems.Add(new Mark(line, column), "", FormattableString.Invariant($"the character U+{(int)c:X4} can't stand in a design file"), "Save the file as plain UTF-8 text, or write the character as an escape in double quotes");
+                problems.Add(new Mark(line, i - start + 1), "", FormattableString.Invariant($"the character U+{(int)c:X4} can't stand in a design file"), "Save the file as plain UTF-8 text, or write the character as an escape in double quotes");
                 return true;
             }
 
-            (line, column) = c == '\n' ? (line + 1, 1) : (line, column + 1);
+            (line, start) = c == '\n' ? (line + 1, i + 1) : (line, start);
         }
 
         return false;

@@ -73,16 +73,18 @@ internal sealed class MemberBuilder(DesignSpec spec, ProblemList problems)
     private void CutRing(int member)
     {
         var at = members[member].Carrier;
-        for (var hops = 0; at != Member.Case && hops < members.Count; hops++)
+        var ring = new List<int> { member };
+        while (at != Member.Case && ring.Count <= members.Count)
         {
             if (at == member)
             {
-                unsound.Add(member);
+                unsound.UnionWith(ring);
                 problems.Add($"members.{members[member].Name}.on", $"'{members[member].Name}' is carried by itself, through the members it sits on", "One of them must sit on the case");
                 members[member] = members[member] with { Carrier = Member.Case };
                 return;
             }
 
+            ring.Add(at);
             at = members[at].Carrier;
         }
     }
