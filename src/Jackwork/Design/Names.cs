@@ -73,6 +73,6 @@ public static partial class Names
         return row[b.Length];
     }
 
-    [GeneratedRegex("^[a-z][a-z0-9]*(-[a-z0-9]+)*$")]
+    [GeneratedRegex("^[a-z][a-z0-9]*(-[a-z0-9]+)*\\z")]
     private static partial Regex Pattern();
 }
