@@ -94,7 +94,7 @@ internal readonly record struct MoveCheck(bool Angles, bool Target, bool Shape)
     {
         if (!MotionLaws.Names.Contains(m.Law))
         {
-            problems.Add(i, $"Move {i + 1} has the unknown law '{m.Law}'.", $"Did you mean '{MotionLaws.Nearest(m.Law)}'? The laws are {string.Join(", ", MotionLaws.Names)}.");
+            problems.Add(i, $"Move {i + 1} has the unknown law '{m.Law}'.", (Spelling.Nearest(m.Law, MotionLaws.Names) is { } near ? $"Did you mean '{near}'? " : "") + $"The laws are {string.Join(", ", MotionLaws.Names)}.");
         }
     }
 

@@ -79,7 +79,7 @@ public sealed class PackageTests : IDisposable
 
     private JsonElement Measured()
     {
-        var code = CommandLine.Run(["make", ExampleFolder.Path("keeper"), "--out", folder], TextWriter.Null, TextWriter.Null);
+        var code = CommandLine.Run(["make", ExampleFolder.Path("keeper"), "--out", folder], TextWriter.Null, TextWriter.Null, TestContext.Current.CancellationToken);
         Assert.Equal(0, code);
         return OutsideReader.Read(Reader, folder);
     }
@@ -118,16 +118,16 @@ public sealed class PackageTests : IDisposable
     public void An_earlier_package_is_replaced_and_a_folder_with_other_things_is_left_alone()
     {
         string[] make = ["make", ExampleFolder.Path("nodding-bird"), "--out", folder];
-        Assert.Equal(0, CommandLine.Run(make, TextWriter.Null, TextWriter.Null));
+        Assert.Equal(0, CommandLine.Run(make, TextWriter.Null, TextWriter.Null, TestContext.Current.CancellationToken));
         var stale = Path.Combine(folder, "stale.txt");
         File.WriteAllText(stale, "left from before");
-        Assert.Equal(0, CommandLine.Run(make, TextWriter.Null, TextWriter.Null));
+        Assert.Equal(0, CommandLine.Run(make, TextWriter.Null, TextWriter.Null, TestContext.Current.CancellationToken));
         Assert.False(File.Exists(stale));
         Assert.True(File.Exists(Path.Combine(folder, "cams", "lever.dxf")));
 
         File.Delete(Path.Combine(folder, "read-first.txt"));
         var messages = new StringWriter();
-        Assert.Equal(2, CommandLine.Run(make, TextWriter.Null, messages));
+        Assert.Equal(2, CommandLine.Run(make, TextWriter.Null, messages, TestContext.Current.CancellationToken));
         Assert.Contains("left alone", messages.ToString(), StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(folder, "cams", "lever.dxf")));
         Assert.Equal([folder], Directory.GetDirectories(Path.GetTempPath(), Path.GetFileName(folder) + "*"));
