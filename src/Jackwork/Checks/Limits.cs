@@ -27,6 +27,9 @@ public sealed class Limits(LimitsSpec? given)
     /// <summary>Largest follower acceleration, mm/s^2.</summary>
     public double Acceleration { get; } = 1000 * (given?.Acceleration ?? 5);
 
+    /// <summary>Least clearance between parts, mm.</summary>
+    public double Clearance { get; } = given?.Clearance ?? 0.5;
+
     /// <summary>Largest pressure angle, rad, for a follower that turns or one that slides.</summary>
     public double PressureAngle(bool turns) => Rad(turns ? given?.PressureAngleTurning ?? 45 : given?.PressureAngleSliding ?? 30);
 

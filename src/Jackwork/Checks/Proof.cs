@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Jackwork.Cams;
 using Jackwork.Gears;
 using Jackwork.Motion;
+using Jackwork.Parts;
 
 namespace Jackwork.Checks;
 
@@ -38,6 +39,15 @@ public sealed class Proof
     /// <summary>The run on the cams as cut.</summary>
     public AsCut AsCut { get; }
 
+    /// <summary>All parts of the piece.</summary>
+    public Assembly Assembly { get; private set; } = null!;
+
+    /// <summary>How near parts come to each other, nearest to their limit first.</summary>
+    public IReadOnlyList<Clearance> Clearances { get; private set; } = [];
+
+    /// <summary>Time that the clearances took, ms.</summary>
+    public double ClearanceMs { get; private set; }
+
     /// <summary>Largest amount by which any relation is not satisfied by the solved positions, mm, where it closes at all.</summary>
     public double Closure { get; private init; }
 
@@ -60,11 +70,16 @@ public sealed class Proof
         var camMs = Lap(ref clock);
         var asCut = AsCut.Run(motion, cams);
         var asCutMs = Lap(ref clock);
-        return new(machine, motion, limits, cams, GearWork.Of(machine, CutterOf(machine)), asCut)
+        var proof = new Proof(machine, motion, limits, cams, GearWork.Of(machine, CutterOf(machine)), asCut)
         {
             Closure = Residuals.Worst(motion),
             Elapsed = (motionMs, camMs, asCutMs),
         };
+        Lap(ref clock);
+        proof.Assembly = Assembly.Of(proof);
+        proof.Clearances = ClearanceSweep.Of(motion, proof.Assembly, limits.Clearance);
+        proof.ClearanceMs = Lap(ref clock);
+        return proof;
     }
 
     /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn.</summary>

@@ -40,4 +40,16 @@ public sealed record CamSpec
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }
+
+    /// <summary>Thickness of the plate, mm.</summary>
+    [Key("Thickness of the plate; 6 if not given.", Unit = "mm", Min = 0.2, Max = 100)]
+    public double? Thickness { get; init; }
+
+    /// <summary>Length of the hub, mm.</summary>
+    [Key("How far the hub stands out from one side of the plate; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
+    public double? HubLength { get; init; }
+
+    /// <summary>Side of the hub.</summary>
+    [Key("The side on which the hub stands out: `ahead` along the shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
+    public string? HubSide { get; init; }
 }

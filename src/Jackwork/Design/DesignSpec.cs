@@ -59,4 +59,16 @@ public sealed record DesignSpec
     /// <summary>Interlocks.</summary>
     [Key("Interlocks between members.")]
     public IReadOnlyList<RuleSpec>? Rules { get; init; }
+
+    /// <summary>The case.</summary>
+    [Key("The case, as boards round an inside.")]
+    public CaseSpec? Case { get; init; }
+
+    /// <summary>Parts of the figure and its surroundings.</summary>
+    [Key("Parts of the figure and whatever else no drive asks for, each under its name.")]
+    public NamedMap<PartSpec>? Parts { get; init; }
+
+    /// <summary>Pairs that may touch.</summary>
+    [Key("Pairs of parts, or of members, that are meant to touch or are made as one; they are left out of the clearance check.")]
+    public IReadOnlyList<IReadOnlyList<string>>? Touching { get; init; }
 }

@@ -1,3 +1,5 @@
+using Jackwork.Geometry;
+
 namespace Jackwork.Design;
 
 /// <summary>A pair of toothed wheels.</summary>
@@ -53,4 +55,24 @@ public sealed record GearSpec
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }
+
+    /// <summary>A point of the wheels' plane.</summary>
+    [Key("A point of the plane that the wheels run in; that of this member's `through` if not given.", Unit = "mm")]
+    public Point3? At { get; init; }
+
+    /// <summary>Hub diameters, mm.</summary>
+    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
+    public IReadOnlyList<double>? Hubs { get; init; }
+
+    /// <summary>Thickness of the plate, mm.</summary>
+    [Key("Thickness of the plate; 6 if not given.", Unit = "mm", Min = 0.2, Max = 100)]
+    public double? Thickness { get; init; }
+
+    /// <summary>Length of the hub, mm.</summary>
+    [Key("How far the hub stands out from one side of the plate; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
+    public double? HubLength { get; init; }
+
+    /// <summary>Side of the hub.</summary>
+    [Key("The side on which the hub stands out: `ahead` along the shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
+    public string? HubSide { get; init; }
 }

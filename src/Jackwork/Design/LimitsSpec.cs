@@ -45,4 +45,8 @@ public sealed record LimitsSpec
     /// <summary>Largest error of an acted sliding member as cut, mm.</summary>
     [Key("Largest error of an acted sliding member when the machine runs on the cams as cut; 0.05 if not given.", Unit = "mm", Min = 0.001, Max = 10)]
     public double? ErrorSliding { get; init; }
+
+    /// <summary>Least clearance between parts, mm.</summary>
+    [Key("Least clearance between parts that are not meant to touch; 0.5 if not given.", Unit = "mm", Min = 0, Max = 20)]
+    public double? Clearance { get; init; }
 }

@@ -52,4 +52,8 @@ public sealed record MemberSpec
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }
+
+    /// <summary>How it is made.</summary>
+    [Key("How it is made, where the usual sizes don't suit.")]
+    public BodySpec? Body { get; init; }
 }

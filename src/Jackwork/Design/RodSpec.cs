@@ -28,4 +28,8 @@ public sealed record RodSpec
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }
+
+    /// <summary>Diameter, mm.</summary>
+    [Key("Diameter of the rod or wire; 2 if not given.", Unit = "mm", Min = 0.2, Max = 50)]
+    public double? Diameter { get; init; }
 }

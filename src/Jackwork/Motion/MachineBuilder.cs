@@ -28,6 +28,7 @@ public static class MachineBuilder
 
     private static Machine? Build(DesignSpec spec, ProblemList problems)
     {
+        SolidProblems.Note(spec, problems);
         var joints = new MemberBuilder(spec, problems);
         if (joints.Build() is not { } members)
         {

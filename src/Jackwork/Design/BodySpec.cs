@@ -1,0 +1,43 @@
+namespace Jackwork.Design;
+
+/// <summary>How a member is made, where the usual sizes don't suit.</summary>
+[Section("body", "A member's own solid. A shaft is a rod along its axis; a lever is a flat bar from its axis to each of its pins, with a boss round an axle that is fixed in the case; a slide is a rod along its travel. `bare: true` gives it none; then only the parts put on it count.", """
+    members:
+      shaft:
+        pivot: {through: [0, 40, 0], along: x}
+        body: {from: -60, to: 70}
+      lever:
+        pivot: {through: [0, 70, -38], along: -x}
+        body: {axle: 4, width: 9, thickness: 5}
+        cam: {on: shaft, follower: {roller: 8, at: [0, 64, 0]}}
+    """)]
+public sealed record BodySpec
+{
+    /// <summary>No solid of its own.</summary>
+    [Key("Whether it has no solid of its own.")]
+    public bool Bare { get; init; }
+
+    /// <summary>Thickness of a lever, mm.</summary>
+    [Key("Thickness of a lever; 6 if not given.", Unit = "mm", Min = 0.2, Max = 200)]
+    public double? Thickness { get; init; }
+
+    /// <summary>Width of a lever's arms, mm.</summary>
+    [Key("Width of a lever's arms; 9 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
+    public double? Width { get; init; }
+
+    /// <summary>Diameter of the axle or shaft, mm.</summary>
+    [Key("Diameter of a lever's axle (4 if not given; 0 for none), of a shaft (the bore of its wheels and cams) or of a slide's rod (5).", Unit = "mm", Min = 0, Max = 200)]
+    public double? Axle { get; init; }
+
+    /// <summary>Start of shaft, axle or slide rod, mm.</summary>
+    [Key("Where the shaft, axle or slide rod begins, along its direction from the point that the pivot is drawn through (for a slide: from its pin). Not given: a little before the first thing on it.", Unit = "mm")]
+    public double? From { get; init; }
+
+    /// <summary>End of shaft, axle or slide rod, mm.</summary>
+    [Key("Where it ends.", Unit = "mm")]
+    public double? To { get; init; }
+
+    /// <summary>Material.</summary>
+    [Key("Material of a lever, from the table of materials; birch-plywood if not given. Shafts, axles and slide rods are steel.")]
+    public string? Material { get; init; }
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Jackwork.Design;
+using Jackwork.Geometry;
+using Jackwork.Motion;
+using Jackwork.Solids;
+
+namespace Jackwork.Parts;
+
+/// <summary>The boards of the case, with their openings and with holes for the shafts and axles that cross them.</summary>
+internal static class CaseParts
+{
+    /// <summary>Thickness of the boards unless given, mm.</summary>
+    private const double Board = 9;
+
+    /// <summary>The boards.</summary>
+    public static IEnumerable<Part> Of(Machine machine, IReadOnlyList<Part> others)
+    {
+        if (machine.Design.Case is not { } spec)
+        {
+            yield break;
+        }
+
+        var t = spec.Board ?? Board;
+        var material = Material.Named(spec.Material ?? "birch-plywood");
+        foreach (var side in BoardPlace.All(spec.Inside[0], spec.Inside[1], t))
+        {
+            if (spec.Open?.Contains(side.Name) == true)
+            {
+                continue;
+            }
+
+            var holes = (spec.Openings ?? []).Where(o => o.In == side.Name).Select(side.Opening)
+                .Concat(others.Where(p => p.Kind is PartKind.Shaft or PartKind.Axle).Select(p => side.Bearing(p, t)).OfType<Outline>()).ToList();
+            var pieces = ConvexCut.Plate(side.Rim, holes, PlateParts.Sagitta).Select(p => ConvexPiece.Prism(side.Frame, p, 0, t)).ToImmutableArray();
+            var area = side.Rim.SignedArea - holes.Sum(h => h.SignedArea);
+            yield return new($"case {side.Name}", PartKind.Board, Body.Case, pieces, area * t, material);
+        }
+    }
+}

@@ -1,0 +1,143 @@
+using Jackwork.Checks;
+using Jackwork.Geometry;
+using Jackwork.Motion;
+using Jackwork.Solids;
+
+namespace Jackwork.Parts;
+
+/// <summary>The members between shafts and figure: levers on axles, slides, and what touches the cams.</summary>
+internal static class LeverParts
+{
+    /// <summary>Sizes unless given, mm (common practice, no source).</summary>
+    private const double Thickness = 6, Width = 9, Axle = 4, SlideRod = 5, PinDiameter = 3;
+
+    /// <summary>How far along the axis a pin may lie from a bar that carries it, mm; beyond, it gets a bar of its own.</summary>
+    private const double Near = 12;
+
+    /// <summary>How far an axle stands out beyond its lever unless given, mm.</summary>
+    private const double Overhang = 3;
+
+    private static readonly Material Steel = Material.Named("steel");
+
+    /// <summary>The parts of every member that is no shaft and not bare.</summary>
+    public static IEnumerable<Part> Of(Proof proof)
+    {
+        var machine = proof.Machine;
+        for (var m = 0; m < machine.Members.Count; m++)
+        {
+            var body = machine.Design.Members[machine.Members[m].Name].Body;
+            if (ShaftParts.IsShaft(machine, m) || body is { Bare: true })
+            {
+                continue;
+            }
+
+            var parts = machine.Members[m].Joint.Kind == JointKind.Pivot ? Lever(proof, m, body) : Slide(machine, m, body);
+            foreach (var part in parts.Concat(Contact(proof, m)))
+            {
+                yield return part;
+            }
+        }
+    }
+
+    /// <summary>The pins at which rods and slots take hold of a member, as drawn.</summary>
+    private static IEnumerable<Point3> Pins(Machine machine, int m)
+    {
+        foreach (var d in machine.Drives)
+        {
+            switch (d)
+            {
+                case RodDrive r when r.Driver == m:
+                    yield return r.DriverPin;
+                    break;
+                case RodDrive r when r.Driven == m:
+                    yield return r.DrivenPin;
+                    break;
+                case SlotDrive s when s.PinOn == m || s.SlotIn == m:
+                    yield return s.Pin;
+                    break;
+            }
+        }
+    }
+
+    private static IEnumerable<Part> Lever(Proof proof, int m, Design.BodySpec? body)
+    {
+        var machine = proof.Machine;
+        var joint = machine.Members[m].Joint;
+        var name = machine.Members[m].Name;
+        var pins = Pins(machine, m).ToList();
+        var roller = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
+        var touch = roller is null ? null : FollowerPlace.Middle(machine, roller);
+        if (pins.Count == 0 && touch is null)
+        {
+            yield break;
+        }
+
+        // A flat bar stands in the plane of the first pin and carries what is near it on pins of their own; what lies farther
+        // along the axis has a bar in its own plane, and a spindle joins the two.
+        var half = (body?.Thickness ?? Thickness) / 2;
+        var make = new BarMaker(name, m, joint, half, (body?.Width ?? Width) / 2, Material.Named(body?.Material ?? "birch-plywood"));
+        var first = Station.Of(joint, pins.Count > 0 ? pins[0] : touch!.Value);
+        var spindle = (From: first, To: first);
+        for (var i = 0; i < pins.Count; i++)
+        {
+            var station = Station.Of(joint, pins[i]);
+            var plane = Math.Abs(station - first) <= Near ? first : station;
+            spindle = (Math.Min(spindle.From, plane), Math.Max(spindle.To, plane));
+            yield return make.Bar(pins.Count > 1 ? $" arm {i + 1}" : " arm", plane, pins[i]);
+            if (Math.Abs(station - plane) > half)
+            {
+                yield return make.Pin($" pin {i + 1}", plane, pins[i], PinDiameter);
+            }
+        }
+
+        if (touch is { } t)
+        {
+            yield return make.Bar(" roller arm", first, t);
+        }
+
+        var axle = body?.Axle ?? Axle;
+        if (spindle.To > spindle.From)
+        {
+            yield return make.Spindle(" spindle", new(m), spindle.From - half, spindle.To + half, axle) with { Kind = PartKind.Shaft };
+        }
+        else if (axle > 0)
+        {
+            yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m };
+        }
+    }
+
+    private static IEnumerable<Part> Slide(Machine machine, int m, Design.BodySpec? body)
+    {
+        var joint = machine.Members[m].Joint;
+        var pin = Pins(machine, m).Cast<Point3?>().FirstOrDefault();
+        if (pin is not { } p)
+        {
+            yield break;
+        }
+
+        var diameter = body?.Axle ?? SlideRod;
+        var (from, to) = (body?.From ?? -2 * diameter, body?.To ?? 4 * diameter);
+        yield return new($"{machine.Members[m].Name} slide rod", PartKind.Slide, new(m), [ConvexPiece.Cylinder(p + from * joint.Along, p + to * joint.Along, diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), Steel);
+    }
+
+    // The roller or round end in the plane of its cam, and the pin that carries it.
+    private static IEnumerable<Part> Contact(Proof proof, int m)
+    {
+        var machine = proof.Machine;
+        if (proof.Cams.FirstOrDefault(c => c.FollowerMember == m) is not { } cam || FollowerPlace.Middle(machine, cam) is not { } middle)
+        {
+            yield break;
+        }
+
+        var spec = ((CamDrive)machine.Drives[m]).Spec;
+        var radius = (spec.Follower.Roller ?? spec.Follower.Round!.Value) / 2;
+        var along = machine.Members[cam.Shaft].Joint.Along;
+        var half = (spec.Thickness ?? PlateParts.Thickness) / 2;
+        yield return new($"{cam.Name} roller", PartKind.Roller, new(m), [ConvexPiece.Cylinder(middle + -half * along, middle + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass"));
+        var pins = Pins(machine, m).Cast<Point3?>().FirstOrDefault();
+        if (pins is { } pin && (pin - middle).Dot(along) is var off && Math.Abs(off) > half)
+        {
+            yield return new($"{cam.Name} roller pin", PartKind.Pin, new(m), [ConvexPiece.Cylinder(middle, middle + off * along, Math.Min(PinDiameter, radius) / 2)], Math.PI * PinDiameter * PinDiameter / 4 * Math.Abs(off), Steel);
+        }
+    }
+}

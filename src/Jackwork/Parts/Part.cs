@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+
+using Jackwork.Solids;
+
+namespace Jackwork.Parts;
+
+/// <summary>What a part is for.</summary>
+public enum PartKind
+{
+    /// <summary>A plate cam.</summary>
+    Cam,
+
+    /// <summary>A toothed wheel.</summary>
+    Wheel,
+
+    /// <summary>A hub or collet beside a plate.</summary>
+    Hub,
+
+    /// <summary>A shaft that turns.</summary>
+    Shaft,
+
+    /// <summary>An axle fixed in the carrier of what turns on it.</summary>
+    Axle,
+
+    /// <summary>A lever's bar or boss.</summary>
+    Lever,
+
+    /// <summary>A roller, round end or face that touches a cam.</summary>
+    Roller,
+
+    /// <summary>A pin.</summary>
+    Pin,
+
+    /// <summary>A rod or wire between two pins.</summary>
+    Rod,
+
+    /// <summary>The rod of a slide.</summary>
+    Slide,
+
+    /// <summary>The handle's arm or grip.</summary>
+    Handle,
+
+    /// <summary>A board of the case.</summary>
+    Board,
+
+    /// <summary>Anything that the design adds.</summary>
+    Figure,
+}
+
+/// <summary>What a part moves with: the case, a member, or a rod between two pins.</summary>
+/// <param name="Member">Index of the member, or <see cref="Jackwork.Motion.Member.Case"/>; for a rod the member that it drives.</param>
+/// <param name="IsRod">Whether it is the rod that drives that member.</param>
+public readonly record struct Body(int Member, bool IsRod = false)
+{
+    /// <summary>The fixed frame.</summary>
+    public static Body Case => new(Jackwork.Motion.Member.Case);
+}
+
+/// <summary>A physical piece: convex solids fixed to one body. Coordinates as drawn; those of a rod lie along x from the driver's pin.</summary>
+/// <param name="Name">Its name, unique in the piece.</param>
+/// <param name="Kind">What it is for.</param>
+/// <param name="Body">What it moves with.</param>
+/// <param name="Pieces">Its solid, cut into convex pieces.</param>
+/// <param name="Volume">Its volume, mm^3.</param>
+/// <param name="Material">What it is made of.</param>
+public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<ConvexPiece> Pieces, double Volume, Material Material)
+{
+    /// <summary>For an axle: the member that turns on it; else null.</summary>
+    public int? Bears { get; init; }
+
+    /// <summary>Mass, g.</summary>
+    public double Mass => Volume * Material.Density / 1000;
+}

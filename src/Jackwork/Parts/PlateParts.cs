@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Jackwork.Cams;
+using Jackwork.Checks;
+using Jackwork.Gears;
+using Jackwork.Geometry;
+using Jackwork.Motion;
+using Jackwork.Solids;
+
+namespace Jackwork.Parts;
+
+/// <summary>The plates on shafts, cams and spur wheels, with their hubs.</summary>
+internal static class PlateParts
+{
+    /// <summary>How far a plate's solid may stand out beyond its curved edge, mm: a fifth of what a router holds.</summary>
+    public const double Sagitta = 0.02;
+
+    /// <summary>Thickness of a plate unless given, mm.</summary>
+    public const double Thickness = 6;
+
+    /// <summary>Length of a hub unless given, mm.</summary>
+    public const double HubLength = 8;
+
+    private static readonly Material Plywood = Material.Named("birch-plywood");
+    private static readonly Material Brass = Material.Named("brass");
+
+    /// <summary>The cams and wheels.</summary>
+    public static IEnumerable<Part> Of(Proof proof)
+    {
+        for (var k = 0; k < proof.Cams.Count; k++)
+        {
+            var cam = proof.Cams[k];
+            var spec = proof.Machine.Acted[k].Cam.Spec;
+            var joint = proof.Machine.Members[cam.Shaft].Joint;
+            var half = (spec.Thickness ?? Thickness) / 2;
+            yield return Plate($"{cam.Name} cam", PartKind.Cam, cam.Shaft, joint, cam.AsCut, cam.Station, half, cam.Bore);
+            if (Hub($"{cam.Name} cam hub", cam.Shaft, joint, cam.Station, half, cam.HubRadius, cam.Bore, spec.HubLength, spec.HubSide) is { } hub)
+            {
+                yield return hub;
+            }
+        }
+
+        foreach (var work in proof.Gears.Where(g => g.Pair is not null && !g.DriverGear!.Inside && !g.DrivenGear!.Inside))
+        {
+            foreach (var part in Wheels(proof.Machine, work))
+            {
+                yield return part;
+            }
+        }
+    }
+
+    private static IEnumerable<Part> Wheels(Machine machine, GearWork work)
+    {
+        var spec = work.Drive.Gear!;
+        (SpurGear Gear, int Member, double Bore, double? Hub)[] wheels =
+        [
+            (work.DriverGear!, work.Drive.Driver, work.Bores.Driver, spec.Hubs?[0]),
+            (work.DrivenGear!, work.Drive.Driven, work.Bores.Driven, spec.Hubs?[1]),
+        ];
+        foreach (var (gear, member, bore, hub) in wheels)
+        {
+            var joint = machine.Members[member].Joint;
+            var name = FormattableString.Invariant($"{machine.NameOf(member)} wheel {gear.Teeth}");
+            var station = Station.OfWheel(machine, work.Drive, member);
+            var half = (spec.Thickness ?? Thickness) / 2;
+
+            // For clearance a wheel is its tip circle: what clears that clears its teeth at every angle.
+            var rim = Outline.Circle(Point2.Origin, gear.TipRadius);
+            yield return Plate(name, PartKind.Wheel, member, joint, rim, station, half, bore) with { Volume = Math.PI * (gear.ReferenceRadius * gear.ReferenceRadius - bore * bore / 4) * 2 * half };
+            if (Hub($"{name} hub", member, joint, station, half, (hub ?? 2 * bore) / 2, bore, spec.HubLength, spec.HubSide) is { } collar)
+            {
+                yield return collar;
+            }
+        }
+    }
+
+    private static Part Plate(string name, PartKind kind, int member, Joint joint, Outline rim, double station, double half, double bore)
+    {
+        var frame = PlaneFrame(joint, station);
+        var pieces = kind == PartKind.Wheel
+            ? [ConvexPiece.Cylinder(Station.At(joint, station - half), Station.At(joint, station + half), rim.Segments[0].Radius)]
+            : ConvexCut.Plate(rim, [], Sagitta).Select(p => ConvexPiece.Prism(frame, p, -half, half)).ToImmutableArray();
+        var area = rim.SignedArea - Math.PI * bore * bore / 4;
+        return new(name, kind, new(member), pieces, area * 2 * half, Plywood);
+    }
+
+    private static Part? Hub(string name, int member, Joint joint, double station, double half, double radius, double bore, double? length, string? side)
+    {
+        var l = length ?? HubLength;
+        if (l == 0)
+        {
+            return null;
+        }
+
+        var sign = side == "behind" ? -1 : 1;
+        var piece = ConvexPiece.Cylinder(Station.At(joint, station + sign * half), Station.At(joint, station + sign * (half + l)), radius);
+        return new(name, PartKind.Hub, new(member), [piece], Math.PI * (radius * radius - bore * bore / 4) * l, Brass);
+    }
+
+    // The cam's plane (see CamPlane): x right, y up as drawn, z along the shaft.
+    private static Frame PlaneFrame(Joint joint, double station)
+    {
+        var up = joint.Along.AnyPerpendicular();
+        return new(up.Cross(joint.Along), up, joint.Along, Station.At(joint, station));
+    }
+}
