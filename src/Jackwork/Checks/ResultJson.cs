@@ -30,8 +30,10 @@ public static class ResultJson
             ["timing"] = Array(machine.Acted.Select((_, k) => Timing(proof, k))),
             ["cams"] = Array(proof.Cams.Select((_, k) => Cam(proof, k))),
             ["gears"] = Array(proof.Gears.Select(g => Gear(machine, g))),
+            ["parts"] = Array(proof.Assembly.Parts.Select(p => Part(machine, p))),
+            ["clearance"] = Array(proof.Clearances.Select(Clearance)),
             ["findings"] = Array(verdict.Findings.Select(Finding)),
-            ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + checksMs) },
+            ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["clearance"] = Round(proof.ClearanceMs), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + proof.ClearanceMs + checksMs) },
         };
         return root.ToJsonString(Options);
     }
@@ -120,6 +122,27 @@ public static class ResultJson
     private static JsonObject? Span(Gears.SpurGear? gear) => gear is null || gear.Inside
         ? null
         : new() { ["teeth"] = Gears.ToothMeasure.BestSpan(gear).Teeth, ["mm"] = Number(Gears.ToothMeasure.BestSpan(gear).Length) };
+
+    private static JsonObject Part(Machine machine, Parts.Part p) => new()
+    {
+        ["name"] = p.Name,
+        ["kind"] = p.Kind.ToString().ToLowerInvariant(),
+        ["on"] = p.Body.IsRod ? $"rod of {machine.NameOf(p.Body.Member)}" : machine.NameOf(p.Body.Member),
+        ["material"] = p.Material.Name,
+        ["massG"] = Number(p.Mass),
+    };
+
+    private static JsonObject Clearance(Parts.Clearance c) => new()
+    {
+        ["a"] = c.A.Name,
+        ["b"] = c.B.Name,
+        ["minMm"] = Number(c.Min),
+        ["limitMm"] = Number(c.Least),
+        ["atCrankDeg"] = Proof.Deg(c.AtCrank),
+        ["onA"] = new JsonArray(c.OnA.X, c.OnA.Y, c.OnA.Z),
+        ["onB"] = new JsonArray(c.OnB.X, c.OnB.Y, c.OnB.Z),
+        ["firstBelowCrankDeg"] = c.FirstBelow is { } f ? Proof.Deg(f) : null,
+    };
 
     private static JsonObject Finding(Finding f) => new()
     {

@@ -29,11 +29,25 @@ internal static class CaseParts
                 continue;
             }
 
-            var holes = (spec.Openings ?? []).Where(o => o.In == side.Name).Select(side.Opening)
-                .Concat(others.Where(p => p.Kind is PartKind.Shaft or PartKind.Axle).Select(p => side.Bearing(p, t)).OfType<Outline>()).ToList();
-            var pieces = ConvexCut.Plate(side.Rim, holes, PlateParts.Sagitta).Select(p => ConvexPiece.Prism(side.Frame, p, 0, t)).ToImmutableArray();
+            var holes = (spec.Openings ?? []).Where(o => o.In == side.Name).Select(side.Opening).ToList();
+            foreach (var bearing in others.Where(p => p.Kind is PartKind.Shaft or PartKind.Axle).Select(p => side.Bearing(p, t)).OfType<Outline>())
+            {
+                // A shaft that comes through an opening, or runs inside another, needs no hole of its own.
+                if (!holes.Any(h => Overlap(h, bearing)))
+                {
+                    holes.Add(bearing);
+                }
+            }
+
+            var pieces = ConvexCut.Plate(side.Rim, holes, PlateParts.Sagitta, side.Frame, 0, t);
             var area = side.Rim.SignedArea - holes.Sum(h => h.SignedArea);
             yield return new($"case {side.Name}", PartKind.Board, Body.Case, pieces, area * t, material);
         }
+    }
+
+    private static bool Overlap(Outline a, Outline b)
+    {
+        var (p, q) = (a.Bounds(), b.Bounds());
+        return p.Min.X < q.Max.X && q.Min.X < p.Max.X && p.Min.Y < q.Max.Y && q.Min.Y < p.Max.Y;
     }
 }

@@ -13,7 +13,7 @@ namespace Jackwork.Parts;
 internal static class ClearanceSweep
 {
     /// <summary>Distance beyond which a pair is not reported, mm.</summary>
-    public const double Report = 5;
+    public const double Report = 2;
 
     /// <summary>How far beyond the least distance known a distance is still worked out exactly, mm, so that more steps can be passed over.</summary>
     private const double Reach = 15;

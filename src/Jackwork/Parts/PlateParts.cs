@@ -77,8 +77,8 @@ internal static class PlateParts
     {
         var frame = PlaneFrame(joint, station);
         var pieces = kind == PartKind.Wheel
-            ? [ConvexPiece.Cylinder(Station.At(joint, station - half), Station.At(joint, station + half), rim.Segments[0].Radius)]
-            : ConvexCut.Plate(rim, [], Sagitta).Select(p => ConvexPiece.Prism(frame, p, -half, half)).ToImmutableArray();
+            ? ImmutableArray.Create(ConvexPiece.Cylinder(Station.At(joint, station - half), Station.At(joint, station + half), rim.Segments[0].Radius))
+            : ConvexCut.Plate(rim, [], Sagitta, frame, -half, half);
         var area = rim.SignedArea - Math.PI * bore * bore / 4;
         return new(name, kind, new(member), pieces, area * 2 * half, Plywood);
     }
