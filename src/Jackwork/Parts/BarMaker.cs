@@ -33,7 +33,7 @@ internal sealed class BarMaker(string name, int member, Joint joint, double half
 
     /// <summary>A round rod on the axis between two stations.</summary>
     public Part Spindle(string what, Body body, double from, double to, double diameter) =>
-        new(name + what, PartKind.Axle, body, [ConvexPiece.Cylinder(Station.At(joint, from), Station.At(joint, to), diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), Steel);
+        new(name + what, PartKind.Axle, body, [ConvexPiece.Cylinder(Station.At(joint, from), Station.At(joint, to), diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), Steel) { RoundAbout = (joint.Through, joint.Along) };
 
     private Point3 Into(double plane, Point3 pin) => pin + (plane - Station.Of(joint, pin)) * joint.Along;
 }

@@ -1,3 +1,4 @@
+using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -18,12 +19,19 @@ internal static class ClearanceSweep
     /// <summary>How far beyond the least distance known a distance is still worked out exactly, mm, so that more steps can be passed over.</summary>
     private const double Reach = 15;
 
+    /// <summary>Distance (mm) and sine within which two lines are one.</summary>
+    private const double SameLine = 1e-6;
+
+    /// <summary>Rounding of distances, mm.</summary>
+    private const double Rounding = 1e-7;
+
     /// <summary>Width to which places between steps are closed in, steps.</summary>
     private const double Place = 1e-7;
 
-    private readonly record struct Mover(Part Part, Body Body, PieceSet Set, Frame[] Frames, double[]? Travel)
+    /// <summary>A part on its way: its body, pieces, box (where it stands still), frames at every step, and travel.</summary>
+    private readonly record struct Mover(Part Part, Body Body, PieceSet Set, Bounds? Box, Frame[] Frames, double[]? Travel)
     {
-        public Frame FrameAt(int step) => Frames.Length == 1 ? Frames[0] : Frames[step % Frames.Length];
+        public Frame FrameAt(int step) => Frames.Length == 1 ? Frames[0] : Frames[step];
     }
 
     /// <summary>The pairs that come within <see cref="Report"/> of each other or below their clearance, nearest to their limit first.</summary>
@@ -38,9 +46,8 @@ internal static class ClearanceSweep
         {
             for (var b = a + 1; b < movers.Length; b++)
             {
-                if (movers[a].Part.Body != movers[b].Part.Body
-                    && assembly.Meant.Least(movers[a].Part, movers[b].Part, usual) is { } least
-                    && Pair(machine, bodies, movers[a], movers[b], least) is { } clearance)
+                if (!assembly.Meant.Has(movers[a].Part, movers[b].Part)
+                    && Pair(machine, bodies, movers[a], movers[b], usual) is { } clearance)
                 {
                     found.Add(clearance);
                 }
@@ -53,11 +60,17 @@ internal static class ClearanceSweep
     private static Mover Make(Machine machine, Part part, Travel travel)
     {
         var set = new PieceSet(part.Pieces.AsSpan());
-        var body = part.Kind is PartKind.Shaft or PartKind.Hub or PartKind.Wheel && !part.Body.IsRod ? new(machine.Members[part.Body.Member].Carrier) : part.Body;
+        var body = SpinsInPlace(machine, part) ? new(machine.Members[part.Body.Member].Carrier) : part.Body;
         return body == Body.Case
-            ? new(part, body, set, [Frame.Identity], null)
-            : new(part, body, set, travel.Frames(body), travel.Of(body, set.Ball));
+            ? new(part, body, set, set.BoundsIn(Frame.Identity), [Frame.Identity], null)
+            : new(part, body, set, null, travel.Frames(body), travel.Of(body, set.Ball));
     }
+
+    // A part that is round about the axis it turns on looks the same at every angle, and stands still on its carrier.
+    private static bool SpinsInPlace(Machine machine, Part part) =>
+        part is { Body: { IsRod: false, Member: var m }, RoundAbout: { } line } && m != Member.Case
+        && machine.Members[m].Joint is { Kind: JointKind.Pivot } j
+        && j.Along.Cross(line.Along).Length < SameLine && (line.Through - j.Through).Across(j.Along).Length < SameLine;
 
     private static Clearance? Pair(Machine machine, BodyFrames bodies, Mover a, Mover b, double least)
     {
@@ -66,10 +79,11 @@ internal static class ClearanceSweep
         var best = Math.Max(Report, least);
         PartSeparation? nearest = null;
         var at = 0;
-        for (var i = 0; i < (still ? 1 : steps);)
+        var floor = PlaneGap.Of(machine, a.Part, b.Part);
+        for (var i = 0; i < (still ? 1 : steps) && best > floor + Rounding;)
         {
             var (fa, fb) = (a.FrameAt(i), b.FrameAt(i));
-            var slack = a.Set.Ball.In(fa).GapTo(b.Set.Ball.In(fb)) - best;
+            var slack = QuickGap(a, fa, b, fb) - best;
             if (slack < Reach)
             {
                 var reach = best + Reach;
@@ -98,6 +112,28 @@ internal static class ClearanceSweep
 
         var first = n.Apart.Signed < least ? still ? 0 : FirstBelow(bodies, a, b, least, place) : null as double?;
         return new(a.Part, b.Part, n.Apart.Signed, machine.Performance.At(place < 0 ? place + steps : place), n.Apart.OnFirst, n.Apart.OnSecond, least, first is { } f ? machine.Performance.At(f) : null);
+    }
+
+    // A lower bound of the distance from balls, and from the boxes of what stands still: boards are badly held by balls.
+    private static double QuickGap(in Mover a, in Frame fa, in Mover b, in Frame fb)
+    {
+        var (p, q) = (a.Set.Ball.In(fa), b.Set.Ball.In(fb));
+        var gap = p.GapTo(q);
+        if (b.Box is { } box)
+        {
+            gap = Math.Max(gap, ToBox(p, box));
+        }
+
+        return a.Box is { } other ? Math.Max(gap, ToBox(q, other)) : gap;
+    }
+
+    private static double ToBox(in Ball ball, in Bounds box)
+    {
+        var c = ball.Centre;
+        var x = Math.Max(0, Math.Max(box.Least.X - c.X, c.X - box.Most.X));
+        var y = Math.Max(0, Math.Max(box.Least.Y - c.Y, c.Y - box.Most.Y));
+        var z = Math.Max(0, Math.Max(box.Least.Z - c.Z, c.Z - box.Most.Z));
+        return Math.Sqrt(x * x + y * y + z * z) - ball.Radius;
     }
 
     // The first step at which the pair could have come nearer by more than the slack.

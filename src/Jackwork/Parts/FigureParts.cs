@@ -19,9 +19,18 @@ internal static class FigureParts
         {
             var body = spec.On is null or Names.Case ? Body.Case : new(machine.IndexOf(spec.On));
             var (pieces, volume) = Shape(spec);
-            yield return new(name, PartKind.Figure, body, pieces, volume, Material.Named(spec.Material ?? "limewood"));
+            yield return new(name, PartKind.Figure, body, pieces, volume, Material.Named(spec.Material ?? "limewood")) { RoundAbout = Line(spec) };
         }
     }
+
+    // The line that a round shape is round about; a ball is round about every line, which no check has use for.
+    private static (Point3, Vec3)? Line(PartSpec spec) => spec switch
+    {
+        { Rod: { } r } => (r.From, (r.To - r.From).Unit()),
+        { Tube: { } t } => (t.From, (t.To - t.From).Unit()),
+        { Turned: { } t } => (t.From, t.Along.Unit()),
+        _ => null,
+    };
 
     private static (ImmutableArray<ConvexPiece> Pieces, double Volume) Shape(PartSpec spec) => spec switch
     {

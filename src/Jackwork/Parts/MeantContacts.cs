@@ -18,27 +18,14 @@ public sealed class MeantContacts
         }
     }
 
-    /// <summary>How deep a roller may dip into its cam before it counts as deeper than meant, mm: the flats of the cam's solid and the fit of its outline.</summary>
-    private const double Dip = 0.1;
+    /// <summary>Whether a pair is meant to touch, or is one body, and so left out of the clearance check.</summary>
+    /// <remarks>A follower resting on its own cam is judged where it is worked out exactly: in the run on the cams as cut.</remarks>
+    public bool Has(Part a, Part b) =>
+        a.Body == b.Body || IsNamed(a, b) || IsFollower(a, b) || IsMesh(a, b) || IsBearing(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b);
 
-    /// <summary>The clearance that a pair must keep, mm; null where it is left out, below zero where it is meant to touch but no deeper.</summary>
-    /// <param name="a">One part.</param>
-    /// <param name="b">The other.</param>
-    /// <param name="usual">The clearance of parts that are not meant to touch.</param>
-    public double? Least(Part a, Part b, double usual)
-    {
-        if (a.Body == b.Body || IsNamed(a, b))
-        {
-            return null;
-        }
-
-        if (IsPair(a, b, PartKind.Cam, PartKind.Roller, out var cam, out var roller) && cam.Name == $"{machine.NameOf(roller.Body.Member)} cam")
-        {
-            return -Dip;
-        }
-
-        return IsMesh(a, b) || IsBearing(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) ? null : usual;
-    }
+    private bool IsFollower(Part a, Part b) =>
+        (IsPair(a, b, PartKind.Cam, PartKind.Roller, out var cam, out var touch) || IsPair(a, b, PartKind.Cam, PartKind.Pin, out cam, out touch))
+        && cam.Name == $"{machine.NameOf(touch.Body.Member)} cam";
 
     private bool IsNamed(Part a, Part b)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Jackwork.Geometry;
 
 using Jackwork.Solids;
 
@@ -67,6 +68,9 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
 {
     /// <summary>For an axle: the member that turns on it; else null.</summary>
     public int? Bears { get; init; }
+
+    /// <summary>For a part that is round about a line: a point of that line and its unit direction, as drawn; else null.</summary>
+    public (Point3 Through, Vec3 Along)? RoundAbout { get; init; }
 
     /// <summary>Mass, g.</summary>
     public double Mass => Volume * Material.Density / 1000;

@@ -36,7 +36,7 @@ internal static class ShaftParts
             to = body?.To ?? to + Overhang;
             var diameter = body?.Axle ?? Bore(proof, m);
             var name = machine.Members[m].Name;
-            yield return new($"{name} shaft", PartKind.Shaft, new(m), [ConvexPiece.Cylinder(Station.At(joint, from), Station.At(joint, to), diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), Steel);
+            yield return new($"{name} shaft", PartKind.Shaft, new(m), [ConvexPiece.Cylinder(Station.At(joint, from), Station.At(joint, to), diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), Steel) { RoundAbout = (joint.Through, joint.Along) };
             if (m == machine.Crank && machine.Design.Crank.Radius is { } radius)
             {
                 foreach (var part in Handle(joint, m, to, radius))
