@@ -139,8 +139,9 @@ internal ref struct Expansion
             var w = difference.Support(face.Normal, out var onA);
             var height = face.Normal.Dot(w);
             lower = face.Height;
-            if (height < best.Height)
+            if (height <= best.Height + plane)
             {
+                // Of equal heights the later face is nearer the surface.
                 best = face with { Height = height };
             }
 
