@@ -19,5 +19,5 @@ public sealed class BoundedMotion(Func<double, Frame> first, Func<double, Frame>
     public double Speed(in Ball ball, double from, double to) => speed;
 
     /// <inheritdoc/>
-    public double SpeedAlong(in Vec3 normal, in Ball ball, double from, double to) => speed;
+    public double SpeedAlong(in Vec3 normal, ConvexPiece first, ConvexPiece second, double from, double to) => speed;
 }

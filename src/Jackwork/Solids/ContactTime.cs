@@ -1,3 +1,5 @@
+using Jackwork.Geometry;
+
 namespace Jackwork.Solids;
 
 /// <summary>The first touch of two moving parts, and the moment at which they are nearest.</summary>
@@ -13,14 +15,18 @@ namespace Jackwork.Solids;
 public static class ContactTime
 {
     /// <summary>Width of u below which an interval that cannot be proved clear counts as contact.</summary>
-    public const double Resolution = 1e-6;
+    public const double Resolution = 1e-8;
+
+    /// <summary>Tests after which the search for a touch reports the moment it has come to: parts that keep to the limit within micrometres for long.</summary>
+    public const int MostTests = 200_000;
 
     /// <summary>
     /// The first moment in [<paramref name="from"/>, <paramref name="to"/>] at which the distance is <paramref name="limit"/> mm or less; null when there is none.
     /// </summary>
     /// <remarks>
-    /// Before U the parts are proved farther apart than the limit. At U the distance exceeds the limit by at most V * Resolution / 2,
-    /// so a pass that only grazes the limit within that is reported too.
+    /// Before U the parts are proved farther apart than the limit. At U the distance exceeds the limit by at most V * Resolution,
+    /// so a pass that only grazes the limit within that is reported too; by more only after <see cref="MostTests"/> tests, and the
+    /// result's distance then says so.
     /// </remarks>
     public static Moment? FirstTouch(
         PieceSet first, PieceSet second, IRelativeMotion motion, double limit, double from = 0, double to = 1)
@@ -31,8 +37,8 @@ public static class ContactTime
     }
 
     /// <summary>
-    /// The moment in [<paramref name="from"/>, <paramref name="to"/>] at which the parts are nearest; null when they stay at
-    /// least <paramref name="upperBound"/> mm apart.
+    /// The moment in [<paramref name="from"/>, <paramref name="to"/>] at which the parts are nearest; null when none is nearer than
+    /// <paramref name="upperBound"/> mm by more than the tolerance.
     /// </summary>
     /// <remarks>No moment is nearer by more than <paramref name="tolerance"/> mm. Overlapping parts: the moment of the deepest pair.</remarks>
     public static Moment? Nearest(
@@ -65,144 +71,135 @@ public static class ContactTime
         }
     }
 
-    /// <summary>A pair of nodes over an interval, waiting to be proved clear.</summary>
-    private readonly record struct Task(int A, int B, double From, double To)
+    // A pair of nodes over an interval, waiting to be proved clear; the guess is the normal found in the interval it was split from.
+    private readonly record struct Stretch(int A, int B, double From, double To, Vec3 Guess)
     {
         public double Middle => 0.5 * (From + To);
 
         public double Half => 0.5 * (To - From);
     }
 
+    /// <summary>What is known of a stretch that is not clear.</summary>
+    /// <param name="Parts">Separation at the middle; null while balls stand in for pieces.</param>
+    /// <param name="ByInterval">Whether the interval rather than the balls is the coarser.</param>
+    /// <param name="Safe">Half the width about the middle that is proved clear.</param>
+    private readonly record struct Doubt(PartSeparation? Parts, bool ByInterval, double Safe);
+
     private readonly ref struct Search(PieceSet first, PieceSet second, IRelativeMotion motion)
     {
-        // Earlier halves are taken first; a pair that touches bounds all others from above.
+        // Earlier halves are taken first; any touch found bounds the first one from above.
         public Moment? Earliest(double limit, double from, double to)
         {
             Moment? found = null;
-            var latest = double.PositiveInfinity;
-            var waiting = new Stack<Task>();
-            waiting.Push(new(0, 0, from, to));
-            while (waiting.TryPop(out var task))
+            var waiting = new Stack<Stretch>();
+            waiting.Push(new(0, 0, from, to, default));
+            for (var tests = 0; waiting.TryPop(out var stretch); tests++)
             {
-                if (task.From >= latest)
+                if (stretch.From >= found?.U || Doubtful(stretch, limit) is not { } doubt)
                 {
                     continue;
                 }
 
-                var frame = motion.At(task.Middle);
-                if (Clear(task, frame, limit, out var apart, out var coarse))
+                var fine = 2 * stretch.Half <= Resolution || tests >= MostTests;
+                if (doubt.Parts is { } parts && (fine || parts.Apart.Signed <= limit))
                 {
-                    continue;
+                    var u = fine ? stretch.From : stretch.Middle;
+                    found = found?.U <= u ? found : new(u, parts);
+                    if (fine)
+                    {
+                        continue;
+                    }
                 }
 
-                if (apart is { } at && (at.Apart.Signed <= limit || 2 * task.Half <= Resolution) && task.Middle < latest)
-                {
-                    latest = 2 * task.Half <= Resolution ? task.From : task.Middle;
-                    found = new(latest, at);
-                }
-
-                if (apart is null || 2 * task.Half > Resolution)
-                {
-                    Split(waiting, task, coarse && 2 * task.Half > Resolution);
-                }
+                Split(waiting, stretch, fine ? doubt with { ByInterval = false } : doubt);
             }
 
-            return found is { } f ? new(f.U, At(f)) : null;
+            return found is { } f ? f with { Parts = At(f) } : null;
         }
 
         public Moment? Least(double tolerance, double upperBound, double from, double to)
         {
             Moment? found = null;
             var least = upperBound;
-            var waiting = new Stack<Task>();
-            waiting.Push(new(0, 0, from, to));
-            while (waiting.TryPop(out var task))
+            var waiting = new Stack<Stretch>();
+            waiting.Push(new(0, 0, from, to, default));
+            while (waiting.TryPop(out var stretch))
             {
-                var frame = motion.At(task.Middle);
-                var limit = found is null ? least : least - tolerance;
-                if (Clear(task, frame, limit, out var apart, out var coarse))
+                if (Doubtful(stretch, least - tolerance) is not { } doubt)
                 {
                     continue;
                 }
 
-                if (apart is { } at)
+                if (doubt.Parts is { } parts && parts.Apart.Signed < least)
                 {
-                    if (at.Apart.Signed < least)
-                    {
-                        least = at.Apart.Signed;
-                        found = new(task.Middle, at);
-                    }
-
-                    if (task.Half == 0)
-                    {
-                        continue;
-                    }
+                    least = parts.Apart.Signed;
+                    found = new(stretch.Middle, parts);
                 }
 
-                Split(waiting, task, coarse);
+                if (doubt.Parts is null || stretch.Half > 0)
+                {
+                    Split(waiting, stretch, doubt);
+                }
             }
 
             return found;
         }
 
-        // Whether the pair stays farther apart than the limit over the task; if not, the pieces' separation at its middle (leaves only),
-        // and whether the interval rather than the balls is to be split.
-        private bool Clear(in Task task, in Frame frame, double limit, out PartSeparation? apart, out bool coarse)
+        // Null when the pair is proved farther apart than the limit all through the stretch.
+        private Doubt? Doubtful(in Stretch stretch, double limit)
         {
-            ref readonly var a = ref first[task.A];
-            ref readonly var b = ref second[task.B];
-            apart = null;
-            var roaming = motion.Speed(b.Ball, task.From, task.To) * task.Half;
-            var gap = a.Ball.GapTo(b.Ball.In(frame));
-            coarse = a.IsLeaf && b.IsLeaf;
-            if (gap - roaming > limit)
+            ref readonly var a = ref first[stretch.A];
+            ref readonly var b = ref second[stretch.B];
+            var frame = motion.At(stretch.Middle);
+            var roaming = motion.Speed(b.Ball, stretch.From, stretch.To) * stretch.Half;
+            if (a.Ball.GapTo(b.Ball.In(frame)) - roaming > limit)
             {
-                return true;
+                return null;
             }
 
-            if (!coarse)
+            if (!a.IsLeaf || !b.IsLeaf)
             {
-                coarse = roaming > a.Ball.Radius + b.Ball.Radius;
-                return false;
+                return new(null, roaming > a.Ball.Radius + b.Ball.Radius, 0);
             }
 
             var s = ConvexDistance.Search(
-                first.Pieces[a.Piece], second.Pieces[b.Piece], frame, default, limit + roaming, out var farther);
-            if (farther || s.Signed - s.Gap - motion.SpeedAlong(s.Normal, b.Ball, task.From, task.To) * task.Half > limit)
+                first.Pieces[a.Piece], second.Pieces[b.Piece], frame, stretch.Guess, limit + roaming, out var farther);
+            if (farther)
             {
-                return true;
+                return null;
             }
 
-            apart = new(s, a.Piece, b.Piece);
-            return false;
+            var speed = motion.SpeedAlong(s.Normal, first.Pieces[a.Piece], second.Pieces[b.Piece], stretch.From, stretch.To);
+            var over = s.Signed - s.Gap - limit;
+            return over > speed * stretch.Half ? null : new(new(s, a.Piece, b.Piece), true, Math.Max(0, over) / Math.Max(speed, double.Epsilon));
         }
 
-        private void Split(Stack<Task> waiting, in Task task, bool interval)
+        private void Split(Stack<Stretch> waiting, in Stretch stretch, in Doubt doubt)
         {
-            ref readonly var a = ref first[task.A];
-            ref readonly var b = ref second[task.B];
-            if (interval || (a.IsLeaf && b.IsLeaf))
+            ref readonly var a = ref first[stretch.A];
+            ref readonly var b = ref second[stretch.B];
+            if (doubt.ByInterval)
             {
-                waiting.Push(task with { From = task.Middle });
-                waiting.Push(task with { To = task.Middle });
+                var guess = doubt.Parts?.Apart.Normal ?? default;
+                waiting.Push(stretch with { From = stretch.Middle + doubt.Safe, Guess = guess });
+                waiting.Push(stretch with { To = stretch.Middle - doubt.Safe, Guess = guess });
             }
             else if (b.IsLeaf || (!a.IsLeaf && a.Ball.Radius >= b.Ball.Radius))
             {
-                waiting.Push(task with { A = a.Left });
-                waiting.Push(task with { A = a.Left + 1 });
+                waiting.Push(stretch with { A = a.Left });
+                waiting.Push(stretch with { A = a.Left + 1 });
             }
             else
             {
-                waiting.Push(task with { B = b.Left });
-                waiting.Push(task with { B = b.Left + 1 });
+                waiting.Push(stretch with { B = b.Left });
+                waiting.Push(stretch with { B = b.Left + 1 });
             }
         }
 
-        // The separation at the moment itself, not at the middle of its interval.
-        private PartSeparation At(in Moment m)
+        // The separation at the moment itself, which need not be the middle of the stretch it was found in.
+        private PartSeparation At(in Moment m) => m.Parts with
         {
-            var s = ConvexDistance.Between(first.Pieces[m.Parts.FirstPiece], second.Pieces[m.Parts.SecondPiece], motion.At(m.U));
-            return m.Parts with { Apart = s };
-        }
+            Apart = ConvexDistance.Between(first.Pieces[m.Parts.FirstPiece], second.Pieces[m.Parts.SecondPiece], motion.At(m.U)),
+        };
     }
 }

@@ -73,8 +73,13 @@ public sealed class ScrewMotion : IRelativeMotion
     }
 
     /// <inheritdoc/>
-    public double SpeedAlong(in Vec3 normal, in Ball ball, double from, double to) =>
-        Math.Abs(travel * normal.Dot(axis)) + Math.Abs(angle) * normal.Cross(axis).Length * Reach(ball);
+    public double SpeedAlong(in Vec3 normal, ConvexPiece first, ConvexPiece second, double from, double to)
+    {
+        // A piece that is round about the line looks the same however it is turned.
+        var still = first.IsRoundAbout(through, axis) || second.IsRoundAbout(start.Undo(through), start.Undo(axis));
+        var round = still ? 0 : Math.Abs(angle) * normal.Cross(axis).Length * Reach(second.CoreBall);
+        return Math.Abs(travel * normal.Dot(axis)) + round;
+    }
 
     // Greatest distance of a point of the ball from the line, mm: the same at every u.
     private double Reach(in Ball ball) => (start.Apply(ball.Centre) - through).Across(axis).Length + ball.Radius;
