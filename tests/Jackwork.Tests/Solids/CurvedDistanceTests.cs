@@ -18,7 +18,7 @@ public sealed class CurvedDistanceTests
         var random = new RandomSolids(21);
         var (off, gap) = (new Worst("nearest points outside their solids", 1e-6), new Worst("points against planes, apart", 1e-6));
         var deep = new Worst("overlap against extents along the normal", 1e-6);
-        var bound = new Worst("proved bound of overlaps (for information)", 1000);
+        var bound = 0.0;
         for (var i = 0; i < Pairs; i++)
         {
             var (a, b) = Pair(random, i);
@@ -36,14 +36,14 @@ public sealed class CurvedDistanceTests
             else
             {
                 deep.Take(s.Signed - planes, At);
-                bound.Take(s.Gap, At);
+                bound = Math.Max(bound, s.Gap);
             }
         }
 
         off.Report();
         gap.Report();
         deep.Report();
-        bound.Report();
+        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"widest proved bound of an overlap {bound:g3} mm"));
     }
 
     // Nearest points by projected gradients with momentum (A. Beck, M. Teboulle, A fast iterative shrinkage-thresholding algorithm,
