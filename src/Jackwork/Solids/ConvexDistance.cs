@@ -17,11 +17,17 @@ public static class ConvexDistance
     /// <summary>The two bounds have met when they differ by no more than this, mm: a thousandth of the error allowed on curved faces.</summary>
     private const double MetMm = 1e-10;
 
-    /// <summary>Cores nearer than this share of their size are taken as touching, since v then has no direction of its own.</summary>
-    private const double TouchShare = 1e-14;
+    /// <summary>Cores nearer than this, mm, count as touching: v is then too short to have a direction, and the expansion finds the normal.</summary>
+    private const double TouchMm = 1e-9;
 
     /// <summary>Steps before the search gives the bounds it has; curved faces need 10 to 30, polytopes up to 15.</summary>
     private const int MostSteps = 100;
+
+    /// <summary>A depth whose bound, mm, is above this has its direction improved: the error allowed on curved faces.</summary>
+    private const double SharpMm = 1e-6;
+
+    /// <summary>Share of the depth by which pieces are moved farther apart than to touch, to improve the direction of the depth.</summary>
+    private const double ApartShare = 0.01;
 
     /// <summary>Distance or depth of <paramref name="first"/> and <paramref name="second"/>, each carried by its frame; seen from outside the frames.</summary>
     public static Separation Between(ConvexPiece first, in Frame firstFrame, ConvexPiece second, in Frame secondFrame) =>
@@ -56,8 +62,6 @@ public static class ConvexDistance
     {
         var margin = first.Margin + second.Margin;
         var difference = new Difference(first, second, in secondInFirst);
-        var size = first.Ball.Radius + second.Ball.Radius + first.Ball.Centre.DistanceTo(secondInFirst.Apply(second.Ball.Centre));
-        var touch = TouchShare * size;
         var direction = guess == default ? secondInFirst.Apply(second.Ball.Centre) - first.Ball.Centre : guess;
         if (direction == default)
         {
@@ -85,15 +89,11 @@ public static class ConvexDistance
 
             var before = simplex;
             simplex.Add(w, onA);
-            if (simplex.Reduce())
-            {
-                return Overlap(difference, simplex, margin, first, second);
-            }
-
+            var holds = simplex.Reduce();
             var length = simplex.Nearest.Length;
-            if (length <= touch)
+            if (holds || length <= TouchMm)
             {
-                return Overlap(difference, simplex, margin, first, second);
+                return Overlap(difference, simplex, first, second, secondInFirst);
             }
 
             if (length >= upper)
@@ -124,14 +124,51 @@ public static class ConvexDistance
             Math.Max(0, upper - lower));
     }
 
-    private static Separation Overlap(in Difference difference, in Simplex simplex, double margin, ConvexPiece first, ConvexPiece second)
+    private static Separation Overlap(
+        in Difference difference, in Simplex simplex, ConvexPiece first, ConvexPiece second, in Frame secondInFirst)
     {
         var deep = Expansion.Of(difference, simplex);
+        if (deep.Gap > SharpMm)
+        {
+            deep = Sharpened(deep, difference, first, second, secondInFirst);
+        }
+
         return new(
-            -deep.Height - margin,
+            -deep.Height - first.Margin - second.Margin,
             deep.Normal,
             default(Point3) + (deep.OnA + first.Margin * deep.Normal),
-            default(Point3) + (deep.OnA - deep.Height * deep.Normal - second.Margin * deep.Normal),
+            default(Point3) + (deep.OnA - (deep.Height + second.Margin) * deep.Normal),
             deep.Gap);
+    }
+
+    /// <summary>Improves the direction of a depth where the expansion ran out of points, as it does on wide curved faces.</summary>
+    /// <remarks>
+    /// Moved apart by s = (h(n) + e) n, the pieces are at least e apart; let the distance be d with the normal n'. Then
+    /// h(n') = n' . s - d &lt;= |s| - e = h(n), so the depth can only get less, until n' = n. Over a face with the radius of curvature R
+    /// the error of n shrinks by (h + e)/(R + e) each time.
+    /// </remarks>
+    private static Expansion.Depth Sharpened(
+        Expansion.Depth deep, in Difference difference, ConvexPiece first, ConvexPiece second, in Frame secondInFirst)
+    {
+        for (var step = 0; step < MostSteps; step++)
+        {
+            var apart = (deep.Height + ApartShare * deep.Height + SharpMm) * deep.Normal;
+            var s = Search(first, second, secondInFirst with { Origin = secondInFirst.Origin + apart }, deep.Normal, double.PositiveInfinity, out _);
+            var height = s.Normal.Dot(difference.Support(s.Normal, out _));
+            var gain = deep.Height - height;
+            if (gain <= 0)
+            {
+                break;
+            }
+
+            var onA = s.OnFirst - default(Point3) - first.Margin * s.Normal;
+            deep = new(height, s.Normal, onA, Math.Max(0, deep.Gap - gain));
+            if (gain < MetMm)
+            {
+                break;
+            }
+        }
+
+        return deep;
     }
 }
