@@ -20,6 +20,35 @@ public readonly record struct Condition(int Member, double Low, double High, boo
         var off = Math.IEEERemainder(q - (Low + half), 2 * Math.PI);
         return half - Math.Abs(off);
     }
+
+    /// <summary>The condition with each bound moved outward by <paramref name="by"/>, rad or mm (inward if negative).</summary>
+    public Condition Widened(double by) => this with { Low = Low - by, High = High + by };
+
+    /// <summary>The bounds that a member passes which goes one way from <paramref name="from"/> to <paramref name="to"/>; around a turn, each as often as it is passed.</summary>
+    internal IEnumerable<double> BoundsBetween(double from, double to)
+    {
+        foreach (var bound in (double[])[Low, High])
+        {
+            if (!Around)
+            {
+                if (from < bound != to < bound)
+                {
+                    yield return bound;
+                }
+
+                continue;
+            }
+
+            var turn = 2 * Math.PI;
+            for (var n = Math.Ceiling((Math.Min(from, to) - bound) / turn); bound + n * turn <= Math.Max(from, to); n++)
+            {
+                if (from < bound + n * turn != to < bound + n * turn)
+                {
+                    yield return bound + n * turn;
+                }
+            }
+        }
+    }
 }
 
 /// <summary>While one condition holds, another must.</summary>
