@@ -85,13 +85,14 @@ public sealed record RuleBreak(double From, double To, bool StartsWithKeep, bool
             }
         }
 
-        if (rule.Keep.Around)
+        if (rule.Keep.Around != 0)
         {
+            worst = rule.Keep.Around * worst;
             worst -= 2 * Math.PI * Math.Floor(worst / (2 * Math.PI));
         }
 
         var bound = !double.IsFinite(rule.Keep.High) || (double.IsFinite(rule.Keep.Low) && Math.Abs(Off(worst - rule.Keep.Low)) < Math.Abs(Off(worst - rule.Keep.High))) ? rule.Keep.Low : rule.Keep.High;
-        double Off(double d) => rule.Keep.Around ? Math.IEEERemainder(d, 2 * Math.PI) : d;
+        double Off(double d) => rule.Keep.Around != 0 ? Math.IEEERemainder(d, 2 * Math.PI) : d;
         return new(from, to, keep.Start, keep.End, worst, bound, always);
     }
 
@@ -117,7 +118,7 @@ public sealed record RuleBreak(double From, double To, bool StartsWithKeep, bool
             var (a, b) = (performance.At(i), performance.At(i + 1));
             var next = q[(i + 1) % q.Length];
             var end = next.Value;
-            if (condition.Around && i + 1 == q.Length)
+            if (condition.Around != 0 && i + 1 == q.Length)
             {
                 // A shaft has gone on by whole turns since the start.
                 end += 2 * Math.PI * Math.Round((q[i].Value + performance.Step * q[i].First - end) / (2 * Math.PI));
