@@ -67,17 +67,18 @@ public sealed class Proof
         };
     }
 
-    /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn.</summary>
+    /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn. Past the performance's end it starts anew.</summary>
     public string Where(double crank, int shaft)
     {
+        crank = crank > Machine.Performance.Length ? crank - Machine.Performance.Length : crank;
         var own = FormattableString.Invariant($"crank {Deg(crank):0.#}°");
         return shaft == Machine.Crank || Machine.Turns[shaft] is null ? own : FormattableString.Invariant($"{Machine.NameOf(shaft)} {ShaftDeg(crank, shaft):0.#}° ({own})");
     }
 
-    /// <summary>Angle of a geared shaft within its turn, degrees from 0 to 360, at a crank angle in rad.</summary>
+    /// <summary>How far a geared shaft has turned since the start, in the sense in which it runs: degrees from 0 to 360 within its turn, at a crank angle in rad.</summary>
     public double ShaftDeg(double crank, int shaft)
     {
-        var deg = Deg(crank) * Machine.Turns[shaft]!.Value.Value;
+        var deg = Deg(crank) * Math.Abs(Machine.Turns[shaft]!.Value.Value);
         return deg - 360 * Math.Floor(deg / 360);
     }
 
