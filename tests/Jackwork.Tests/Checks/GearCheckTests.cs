@@ -34,15 +34,15 @@ public sealed partial class GearCheckTests
     [Fact]
     public void ContactRatio()
     {
-        var text = Pair.With("[0, 75, 0]", "[0, 77, 0]");
+        var text = Pair.With("[0, 75, 0]", "[0, 76.7, 0]");
         var f = Only(text, "gear-contact-ratio", Level.Caution, "main");
         var (rb1, rb2, ra1, ra2) = (25 * Math.Cos(Math.PI / 9), 50 * Math.Cos(Math.PI / 9), 27.5, 52.5);
-        var aw = Math.Acos((rb1 + rb2) / 77);
-        var ratio = (Math.Sqrt(ra1 * ra1 - rb1 * rb1) + Math.Sqrt(ra2 * ra2 - rb2 * rb2) - 77 * Math.Sin(aw)) / (Math.PI * 2.5 * Math.Cos(Math.PI / 9));
+        var aw = Math.Acos((rb1 + rb2) / 76.7);
+        var ratio = (Math.Sqrt(ra1 * ra1 - rb1 * rb1) + Math.Sqrt(ra2 * ra2 - rb2 * rb2) - 76.7 * Math.Sin(aw)) / (Math.PI * 2.5 * Math.Cos(Math.PI / 9));
         Assert.InRange(ratio, 1, 1.1);
         Assert.Equal(ratio, f.Measured, 1e-6);
         Assert.Equal(1.1, f.Limit);
-        Assert.Empty(Findings(text.With("77", "75"), "gear-contact-ratio"));
+        Assert.Empty(Findings(text.With("76.7", "75"), "gear-contact-ratio"));
     }
 
     // Least shift x = 1 - z sin^2(20 deg)/2.

@@ -37,14 +37,14 @@ public sealed class KeeperSpoiledTests
         var gull = 165 + 45 * Solve(2.0 / 40);
         var hatch = 145 + 55 * Solve(60.0 / 70);
 
-        // The handle turns three times for a turn of the main shaft, which runs the other way, and three of those make the performance.
+        // The handle turns three times for a turn of the main shaft, and three of those make the performance.
         var found = Findings(text, "rule");
         Assert.Equal(3, found.Count);
         foreach (var (one, turn) in found.Select((one, turn) => (one, turn)))
         {
             Assert.Equal(Level.Fault, one.Level);
-            Assert.Equal(3 * (360 - hatch) + 1080 * turn, one.From!.Value, 1e-5);
-            Assert.Equal(3 * (360 - gull) + 1080 * turn, one.To!.Value, 1e-5);
+            Assert.Equal(3 * gull + 1080 * turn, one.From!.Value, 1e-5);
+            Assert.Equal(3 * hatch + 1080 * turn, one.To!.Value, 1e-5);
         }
 
         var f = found[0];

@@ -151,6 +151,7 @@ public sealed class RuleBreakTests
     [InlineData("handle", 10.1, 10.3, 3, 1.0)]
     [InlineData("handle", 359.9, 0.1, 3, 1.0)]
     [InlineData("back", 10.1, 10.3, 6, -2.0)]
+    [InlineData("back", 359.9, 0.1, 6, -2.0)]
     [InlineData("shaft", 10.1, 10.3, 1, -1.0 / 3)]
     public void BandsAroundATurningShaft(string member, double from, double to, int times, double rate)
     {
@@ -174,7 +175,7 @@ public sealed class RuleBreakTests
         foreach (var (b, k) in broken.Select((b, k) => (b, k)))
         {
             Assert.Equal(width / Math.Abs(rate), Deg(b.To - b.From), Near);
-            var start = Deg(b.From) * rate - (rate > 0 ? from : to);
+            var start = Deg(b.From) * Math.Abs(rate) - from;
             Assert.Equal(0, Math.IEEERemainder(start, 360), Near);
         }
 
