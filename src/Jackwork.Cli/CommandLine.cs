@@ -39,7 +39,7 @@ internal static class CommandLine
             c.ConfigureConsole(args.Length == 0 ? console.Messages : console.Output);
             c.PropagateExceptions();
             c.AddCommand<CheckCommand>("check").WithData(console).WithDescription("Proves a design over its whole performance and prints the verdict.").WithExample("check", "examples/keeper");
-//            c.AddCommand<MakeCommand>("make").WithData(console).WithDescription("Writes what is cut and kept: outlines, tables, charts, verdict.").WithExample("make", "examples/keeper", "--out", "out/keeper");
+            c.AddCommand<MakeCommand>("make").WithData(console).WithDescription("Writes what is cut and kept: outlines, tables, charts, verdict.").WithExample("make", "examples/keeper", "--out", "out/keeper");
             c.AddCommand<TraceCommand>("trace").WithData(console).WithDescription("Prints a member's position, speed and acceleration over the performance as CSV.").WithExample("trace", "examples/keeper", "--member", "gull");
             c.AddCommand<NewCommand>("new").WithData(console).WithDescription("Makes a folder with a design to start from.").WithExample("new", "my-piece", "--like", "nodding-bird");
             c.AddCommand<DocsCommand>("docs").WithData(console).IsHidden();

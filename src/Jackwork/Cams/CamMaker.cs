@@ -51,12 +51,12 @@ internal static class CamMaker
             return [];
         }
 
-        var rate = motion.Machine.Turns[acted.Shaft]!.Value.Value;
+        var rate = Math.Abs(motion.Machine.Turns[acted.Shaft]!.Value.Value);
         var end = motion.Machine.Performance.Length / turn.Turns;
         var list = new List<double>();
         foreach (var knot in jumps)
         {
-            var period = 2 * Math.PI / Math.Abs(rate);
+            var period = 2 * Math.PI / rate;
             var first = knot.Angle / rate;
             for (var crank = first - period * Math.Floor(first / period); crank < end - 1e-9; crank += period)
             {

@@ -112,7 +112,14 @@ public static class ResultJson
         ["centreDistanceMm"] = Number(g.CentreDistance),
         ["nominalCentreDistanceMm"] = g.Pair is { } n ? Number(n.NominalCentreDistance) : null,
         ["backlashMm"] = g.Pair is { } b ? Number(b.Backlash) : null,
+        ["driverSpan"] = Span(g.DriverGear),
+        ["drivenSpan"] = Span(g.DrivenGear),
     };
+
+    // Over how many teeth a wheel is best measured, and what the jaws then read.
+    private static JsonObject? Span(Gears.SpurGear? gear) => gear is null || gear.Inside
+        ? null
+        : new() { ["teeth"] = Gears.ToothMeasure.BestSpan(gear).Teeth, ["mm"] = Number(Gears.ToothMeasure.BestSpan(gear).Length) };
 
     private static JsonObject Finding(Finding f) => new()
     {

@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>A condition on one member's coordinate.</summary>
-[Section("while, keep", "A condition on one member's coordinate: one of `above`, `below` and `between`. A shaft that goes round is taken within one turn.", """
+[Section("while, keep", "A condition on one member's coordinate: one of `above`, `below` and `between`. A shaft that goes round is taken within one turn, its degrees counted in the sense in which it runs.", """
     rules:
       - {while: {member: lever, above: 1}, keep: {member: head, below: 0}}
       - {while: {member: shaft, between: [350, 5]}, keep: {member: head, between: [-1, 1]}}

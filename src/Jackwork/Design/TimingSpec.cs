@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>The chart of one acted member.</summary>
-[Section("timing", "The chart says what the audience sees: the acted member's own coordinate, in degrees or mm from the pose as drawn, over one turn of a shaft. Between moves it holds.", """
+[Section("timing", "The chart says what the audience sees: the acted member's own coordinate, in degrees or mm from the pose as drawn, over one turn of a shaft. Between moves it holds. A shaft's degrees count from the pose as drawn, in the sense in which it runs when the crank is turned forward, whichever way its axis points.", """
     timing:
       head:
         over: shaft

@@ -50,7 +50,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
 
             if (chart is not null)
             {
-                acted.Add(new(member, shaft, chart, chain, cam));
+                acted.Add(new(member, shaft, turns[shaft]!.Value.Numerator.Sign, chart, chain, cam));
             }
         }
 

@@ -57,7 +57,7 @@ public static class MachineBuilder
         var acts = new Act?[members.Count];
         foreach (var a in acted)
         {
-            acts[a.Member] = new(Source.Chart, a.Member, Chart: a.Chart, Shaft: a.Shaft);
+            acts[a.Member] = new(Source.Chart, a.Member, Chart: a.Chart, Shaft: a.Shaft, Sense: a.Sense);
             foreach (var relation in a.Chain)
             {
                 acts[relation.Driver] = new(Source.Relation, relation.Driver, relation, End.Driver);

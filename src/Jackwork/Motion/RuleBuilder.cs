@@ -66,7 +66,7 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
             {
                 var width = high - low;
                 width -= 2 * Math.PI * Math.Floor(width / (2 * Math.PI));
-                return new(m, low, low + width, true);
+                return new(m, low, low + width, turns[m]?.Numerator.Sign ?? 1);
             }
 
             if (low >= high)
@@ -75,7 +75,7 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
                 return null;
             }
 
-            return new(m, low, high, false);
+            return new(m, low, high, 0);
         }
 
         if (goesRound)
@@ -84,7 +84,7 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
             return null;
         }
 
-        return new(m, c.Above * unit ?? double.NegativeInfinity, c.Below * unit ?? double.PositiveInfinity, false);
+        return new(m, c.Above * unit ?? double.NegativeInfinity, c.Below * unit ?? double.PositiveInfinity, 0);
     }
 
     private string Text(ConditionSpec c)
