@@ -9,6 +9,9 @@ internal static class TrueEnvelope
     /// <summary>How far (mm) an outline point may lie inside a neighbouring roller before it counts as cut away; rounding only.</summary>
     private const double Inside = 1e-6;
 
+    /// <summary>Fewest samples that still make an outline.</summary>
+    private const int FewestKept = 3;
+
     /// <summary>
     /// The samples round the cam. At a corner of the chart, where the speed jumps, both sides' samples are put in, and
     /// where the pitch curve turns inward there, the arc that the roller's rim then makes.
@@ -23,7 +26,8 @@ internal static class TrueEnvelope
             list.Reverse();
         }
 
-        return cam.Profile.IsUndercut || cam.HasCorners ? Kept(list, cam.Follower) : list;
+        // A loop that undercut leaves nothing of comes back as it was asked for; the findings say why it can't be.
+        return (cam.Profile.IsUndercut || cam.HasCorners) && Kept(list, cam.Follower) is { Count: >= FewestKept } kept ? kept : list;
     }
 
     private static void AddCorners(CamDefinition cam, List<CamSample> list)
