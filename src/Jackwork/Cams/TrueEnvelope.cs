@@ -49,8 +49,8 @@ internal sealed class TrueEnvelope
         }
     }
 
-    // A sample and its step, or None for one that was put in at a corner.
-    private readonly record struct Place(CamSample Sample, int Step);
+    // A sample, its step, or None for one that was put in at a corner, and whether it is known to fall away.
+    private readonly record struct Place(CamSample Sample, int Step, bool Falls = false);
 
     /// <summary>The samples round the cam; a loop that undercut leaves nothing of comes back as it was asked for.</summary>
     public IReadOnlyList<CamSample> Samples { get; }
@@ -91,21 +91,29 @@ internal sealed class TrueEnvelope
         var before = follower.Sample(probe.States[cam.Drive.Driven].Q, probe.States[cam.Drive.Driver].Q);
         probe.Go(crank + AtCorner);
         var after = follower.Sample(probe.States[cam.Drive.Driven].Q, probe.States[cam.Drive.Driver].Q);
-        all.Add(new(before, None));
-        var sweep = Turn(before.Normal, after.Normal);
-
-        // Where the pitch curve turns inward the two sides part and the rim bridges them by an arc about its centre.
-        if (follower is RollerFollower { Radius: var r } && sweep * cam.Turn.Sense > 0)
+        var sense = cam.Turn.Sense;
+        if (follower is not RollerFollower { Radius: var r })
         {
-            var centre = before.Point + r * before.Normal;
-            for (var i = 1; i < RimParts; i++)
-            {
-                var n = before.Normal.Turned(sweep * i / RimParts);
-                all.Add(new(new(centre - r * n, n, -r, 0, before.PressureAngle, 0), None));
-            }
+            // A face leaps along the outline: forward round the cam it leaves a straight edge, backward it cuts both ends away.
+            var leaps = -sense * (after.Point - before.Point).Dot(before.Tangent);
+            var edge = before with { Radius = double.PositiveInfinity, PitchRadius = double.PositiveInfinity };
+            AddCorner(before, leaps < 0 ? [] : [edge, edge with { Point = after.Point }], after, step);
+            return;
         }
 
-        all.Add(new(after, step));
+        // A roller turns about its centre: where the pitch curve turns inward its rim bridges the two sides by an arc,
+        // where it turns outward each side cuts the other's end away.
+        var sweep = Math.Atan2(before.Normal.Cross(after.Normal), before.Normal.Dot(after.Normal));
+        var rim = before with { Radius = -r, PitchRadius = 0 };
+        AddCorner(before, sweep * sense < 0 ? [] : [.. Enumerable.Range(0, RimParts).Select(i => Along(rim, -i * r * sweep / RimParts)), after with { Radius = -r, PitchRadius = 0 }], after, step);
+    }
+
+    // The piece between the two sides repeats their points, so that it is drawn as one; without it both sides fall away.
+    private void AddCorner(in CamSample before, CamSample[] piece, in CamSample after, int step)
+    {
+        all.Add(new(before, None, piece.Length == 0));
+        all.AddRange(piece.Select(s => new Place(s, None)));
+        all.Add(new(after, step, piece.Length == 0));
     }
 
     private bool[] Kept()
@@ -117,7 +125,7 @@ internal sealed class TrueEnvelope
             move = Math.Max(move, Change(all[i].Sample, all[(i + 1) % all.Count].Sample, farthest));
         }
 
-        var kept = Enumerable.Range(0, all.Count).Select(i => !IsCutAway(i, move)).ToArray();
+        var kept = Enumerable.Range(0, all.Count).Select(i => !all[i].Falls && !IsCutAway(i, move)).ToArray();
         return kept.Count(k => k) >= FewestKept ? kept : [.. kept.Select(_ => true)];
     }
 
@@ -149,19 +157,13 @@ internal sealed class TrueEnvelope
         return false;
     }
 
-    // The kept samples with the crossings between them; samples that turn out to lie past a crossing fall away too.
+    // The kept samples with the crossings between them.
     private List<CamSample> Join(bool[] kept)
     {
         var crossings = new Dictionary<int, (CamSample, CamSample)>();
         foreach (var (last, first) in Gaps(kept))
         {
-            var (a, b) = (all[last].Sample, all[first].Sample);
-            if (Crossing(a, b) is var (s, t))
-            {
-                crossings[last] = (Along(a, s), Along(b, t) with { Point = Along(a, s).Point });
-                kept[last] &= s >= 0;
-                kept[first] &= t <= 0;
-            }
+            AddCrossing(last, first, kept, crossings);
         }
 
         var list = new List<CamSample>(all.Count);
@@ -179,6 +181,32 @@ internal sealed class TrueEnvelope
         }
 
         return list;
+    }
+
+    // The positions tried lie a step apart, so that a place just past the crossing may have been kept; it falls away here.
+    private void AddCrossing(int last, int first, bool[] kept, Dictionary<int, (CamSample, CamSample)> crossings)
+    {
+        while (kept[last] && kept[first] && Crossing(all[last].Sample, all[first].Sample) is var (s, t))
+        {
+            if (s >= 0 && t <= 0)
+            {
+                var a = Along(all[last].Sample, s);
+                crossings[last] = (a, Along(all[first].Sample, t) with { Point = a.Point });
+                return;
+            }
+
+            if (s < 0)
+            {
+                kept[last] = false;
+                last = (last + all.Count - 1) % all.Count;
+            }
+
+            if (t > 0)
+            {
+                kept[first] = false;
+                first = (first + 1) % all.Count;
+            }
+        }
     }
 
     // The last kept place before each stretch that has fallen away, and the first after it.
@@ -243,6 +271,4 @@ internal sealed class TrueEnvelope
         var n = a.Normal.Turned(s / r);
         return a with { Point = a.Point + r * (n - a.Normal), Normal = n };
     }
-
-    private static double Turn(Vec2 from, Vec2 to) => Math.Atan2(from.Cross(to), from.Dot(to));
 }
