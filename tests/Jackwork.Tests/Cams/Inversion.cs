@@ -51,9 +51,12 @@ internal sealed class Inversion(CamRig rig, Proof proof)
     /// <summary>The cam that lets the follower pass, as a polygon.</summary>
     public Polygon Cut(int positions) => rig.Touch == "flat" ? CutByFaces(positions) : CutByRollers(positions);
 
+    // The positions at corners of the chart are put in as well, since each leaves a whole straight edge or the roller's rim.
+    private IEnumerable<double> Cranks(int positions) => Enumerable.Range(0, positions).Select(i => PerTurn * i / positions).Concat(Cam.Corners).Order();
+
     private Polygon CutByRollers(int positions)
     {
-        var path = Enumerable.Range(0, positions).Select(i => Seen(rig.Middle, PerTurn * i / positions)).Select(p => new Coordinate(p.X, p.Y)).ToList();
+        var path = Cranks(positions).Select(c => Seen(rig.Middle, c)).Select(p => new Coordinate(p.X, p.Y)).ToList();
         path.Add(path[0].Copy());
         var swept = new LineString([.. path]).Buffer(rig.Size / 2, new BufferParameters(128) { SimplifyFactor = 1e-7 });
         var plate = new Point(0, 0).Buffer(2 * path.Max(p => Math.Sqrt(p.X * p.X + p.Y * p.Y)));
@@ -65,8 +68,7 @@ internal sealed class Inversion(CamRig rig, Proof proof)
         // Sutherland and Hodgman's clipping, one half-plane after the other.
         var ring = new List<Point2> { new(-500, -500), new(500, -500), new(500, 500), new(-500, 500) };
 
-        // The positions at corners of the chart are put in as well, since each leaves a whole straight edge.
-        foreach (var crank in Enumerable.Range(0, positions).Select(i => PerTurn * i / positions).Concat(Cam.Corners))
+        foreach (var crank in Cranks(positions))
         {
             var a = Seen(rig.Middle, crank);
             var n = (Seen(rig.AlongFace, crank) - a).Unit().Left;
