@@ -22,9 +22,11 @@ internal sealed class CheckCommand : Command<CheckCommand.Settings>
     {
         var terminal = (Terminal)context.Data!;
         var proof = Proof.Of(settings.Load());
+        cancellationToken.ThrowIfCancellationRequested();
         var clock = Stopwatch.GetTimestamp();
         var verdict = Verdict.Of(proof);
         var ms = Stopwatch.GetElapsedTime(clock).TotalMilliseconds;
+        cancellationToken.ThrowIfCancellationRequested();
         if (settings.Json)
         {
             terminal.Data.WriteLine(ResultJson.Write(proof, verdict, settings.Design, ms));

@@ -9,19 +9,6 @@ internal static class CommandLine
     /// <summary>Runs one command line. Data goes to <paramref name="output"/>, messages to <paramref name="messages"/>.</summary>
     public static int Run(string[] args, TextWriter output, TextWriter messages)
     {
-        var console = new Terminal(output, messages);
-        var app = new CommandApp();
-        app.Configure(c =>
-        {
-            c.SetApplicationName("jackwork");
-            c.SetApplicationVersion(typeof(CommandLine).Assembly.GetName().Version!.ToString(3));
-            c.ConfigureConsole(console.Messages);
-            c.PropagateExceptions();
-            c.AddCommand<CheckCommand>("check").WithData(console).WithDescription("Proves a design over its whole performance and prints the verdict.").WithExample("check", "examples/keeper");
-//            c.AddCommand<MakeCommand>("make").WithData(console).WithDescription("Writes what is cut and kept: outlines, tables, charts, verdict.").WithExample("make", "examples/keeper", "--out", "out/keeper");
-            c.AddCommand<TraceCommand>("trace").WithData(console).WithDescription("Prints a member's position, speed and acceleration over the performance as CSV.").WithExample("trace", "examples/keeper", "--member", "gull");
-            c.AddCommand<NewCommand>("new").WithData(console).WithDescription("Makes a folder with a design to start from.").WithExample("new", "my-piece", "--like", "nodding-bird");
-        });
         using var stop = new CancellationTokenSource();
         void OnCancel(object? sender, ConsoleCancelEventArgs e)
         {
@@ -32,7 +19,36 @@ internal static class CommandLine
         Console.CancelKeyPress += OnCancel;
         try
         {
-            return app.Run(args, stop.Token);
+            return Run(args, output, messages, stop.Token);
+        }
+        finally
+        {
+            Console.CancelKeyPress -= OnCancel;
+        }
+    }
+
+    /// <summary>The same, stopped by <paramref name="stop"/>.</summary>
+    public static int Run(string[] args, TextWriter output, TextWriter messages, CancellationToken stop)
+    {
+        var console = new Terminal(output, messages);
+        var app = new CommandApp();
+        app.Configure(c =>
+        {
+            c.SetApplicationName("jackwork");
+            c.SetApplicationVersion(typeof(CommandLine).Assembly.GetName().Version!.ToString(3));
+            c.ConfigureConsole(args.Length == 0 ? console.Messages : console.Output);
+            c.PropagateExceptions();
+            c.AddCommand<CheckCommand>("check").WithData(console).WithDescription("Proves a design over its whole performance and prints the verdict.").WithExample("check", "examples/keeper");
+            c.AddCommand<MakeCommand>("make").WithData(console).WithDescription("Writes what is cut and kept: outlines, tables, charts, verdict.").WithExample("make", "examples/keeper", "--out", "out/keeper");
+            c.AddCommand<TraceCommand>("trace").WithData(console).WithDescription("Prints a member's position, speed and acceleration over the performance as CSV.").WithExample("trace", "examples/keeper", "--member", "gull");
+            c.AddCommand<NewCommand>("new").WithData(console).WithDescription("Makes a folder with a design to start from.").WithExample("new", "my-piece", "--like", "nodding-bird");
+            c.AddCommand<DocsCommand>("docs").WithData(console).IsHidden();
+        });
+        try
+        {
+            var code = app.Run(args, stop);
+            stop.ThrowIfCancellationRequested();
+            return args.Length == 0 ? ExitCode.BadInput : code;
         }
         catch (BadInputException e)
         {
@@ -58,10 +74,6 @@ internal static class CommandLine
         {
             messages.WriteLine($"jackwork: internal failure: {e}");
             return ExitCode.Internal;
-        }
-        finally
-        {
-            Console.CancelKeyPress -= OnCancel;
         }
     }
 }

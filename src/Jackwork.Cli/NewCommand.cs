@@ -27,7 +27,7 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
         var terminal = (Terminal)context.Data!;
         if (!Examples.Names.Contains(settings.Like))
         {
-            throw new BadInputException($"jackwork: there is no example '{settings.Like}'. {Names.Suggest(settings.Like, Examples.Names)}.");
+            throw new BadInputException($"jackwork: there is no example '{settings.Like}'. {Names.Suggest(settings.Like, Examples.Names)}");
         }
 
         var file = System.IO.Path.Combine(settings.Folder, DesignSettings.FileName);
@@ -37,7 +37,12 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
         }
 
         Directory.CreateDirectory(settings.Folder);
-        File.WriteAllText(file, Examples.Text(settings.Like));
+        using (var stream = new FileStream(file, FileMode.CreateNew))
+        using (var writer = new StreamWriter(stream))
+        {
+            writer.Write(Examples.Text(settings.Like));
+        }
+
         terminal.Notes.WriteLine($"Wrote {file}. Next: jackwork check {settings.Folder}");
         return ExitCode.Good;
     }

@@ -27,7 +27,7 @@ internal sealed class TraceCommand : Command<TraceCommand.Settings>
         var index = names.IndexOf(settings.Member);
         if (index < 0)
         {
-            throw new BadInputException($"jackwork: the design has no member '{settings.Member}'. {Names.Suggest(settings.Member, names)}.");
+            throw new BadInputException($"jackwork: the design has no member '{settings.Member}'. {Names.Suggest(settings.Member, names)}");
         }
 
         var motion = Jackwork.Motion.Motion.Solve(machine);
@@ -37,6 +37,7 @@ internal sealed class TraceCommand : Command<TraceCommand.Settings>
         var i = 0;
         foreach (var q in motion.Of(index))
         {
+            cancellationToken.ThrowIfCancellationRequested();
             var crank = machine.Performance.At(i++);
             terminal.Data.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{crank * 180 / Math.PI:0.######},{crank / w:0.######},{q.Value / member.UnitSize:0.#########},{q.First * w / member.UnitSize:0.#########},{q.Second * w * w / member.UnitSize:0.#########}"));
         }

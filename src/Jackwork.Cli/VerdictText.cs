@@ -1,3 +1,4 @@
+using System.Text;
 using Jackwork.Checks;
 using Spectre.Console;
 
@@ -16,13 +17,13 @@ internal static class VerdictText
             var colour = f.Level switch { Level.Fault => "red", Level.Caution => "yellow", _ => "grey" };
             console.WriteLine();
             console.MarkupLineInterpolated($"[{colour} bold]{f.Level.ToString().ToUpperInvariant()}[/] {f.Check} - {f.Subject}");
-            Indented(console, f.Message + ".");
-            Indented(console, "Remedy: " + f.Advice + ".");
+            Wrapped(console, "  ", f.Message + ".");
+            Wrapped(console, "  ", "Remedy: " + f.Advice + ".");
         }
 
         console.WriteLine();
         var p = machine.Performance;
-        console.WriteLine(FormattableString.Invariant($"{machine.Members.Count} members, {machine.Acted.Count} acted; {Count(proof.Cams.Count, "cam")}, {Count(proof.Gears.Count, "gear pair")}. The performance takes {p.CrankTurns} turn{(p.CrankTurns == 1 ? "" : "s")} of the crank, solved at {p.Steps} steps."));
+        Wrapped(console, "", FormattableString.Invariant($"{machine.Members.Count} members, {machine.Acted.Count} acted; {Count(proof.Cams.Count, "cam")}, {Count(proof.Gears.Count, "gear pair")}. The performance takes {p.CrankTurns} turn{(p.CrankTurns == 1 ? "" : "s")} of the crank, solved at {p.Steps} steps."));
         if (proof.Cams.Count > 0)
         {
             console.WriteLine();
@@ -39,16 +40,16 @@ internal static class VerdictText
 
     private static string Count(int n, string what) => FormattableString.Invariant($"{n} {what}{(n == 1 ? "" : "s")}");
 
-    // Wrapped by words, two spaces in, nothing at the ends of lines.
-    private static void Indented(IAnsiConsole console, string text)
+    // Wrapped by words, nothing left at the ends of lines.
+    private static void Wrapped(IAnsiConsole console, string indent, string text)
     {
-        var line = new System.Text.StringBuilder("  ");
+        var line = new StringBuilder(indent);
         foreach (var word in text.Split(' '))
         {
-            if (line.Length > 2 && line.Length + word.Length >= console.Profile.Width)
+            if (line.Length > indent.Length && line.Length + word.Length >= console.Profile.Width)
             {
                 console.WriteLine(line.ToString().TrimEnd());
-                line.Clear().Append("  ");
+                line.Clear().Append(indent);
             }
 
             line.Append(word).Append(' ');

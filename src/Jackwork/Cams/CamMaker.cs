@@ -54,12 +54,12 @@ internal static class CamMaker
             return [];
         }
 
-        var rate = motion.Machine.Turns[acted.Shaft]!.Value.Value;
+        var rate = Math.Abs(motion.Machine.Turns[acted.Shaft]!.Value.Value);
         var end = motion.Machine.Performance.Length / turn.Turns;
         var list = new List<double>();
         foreach (var knot in jumps)
         {
-            var period = 2 * Math.PI / Math.Abs(rate);
+            var period = 2 * Math.PI / rate;
             var first = knot.Angle / rate - period * Math.Floor(knot.Angle / rate / period);
 
             // A corner at the very start of the turn must not be taken for one at its end by rounding.

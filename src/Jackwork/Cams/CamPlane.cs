@@ -6,7 +6,7 @@ namespace Jackwork.Cams;
 /// <summary>The plane of a cam, seen from the tip of its shaft's axis: x to the right, y up as drawn, turning counter-clockwise positive.</summary>
 /// <remarks>"Up" is the case's y for a level shaft, and z for an upright one; the same direction for every cam on a shaft.</remarks>
 /// <param name="axis">The shaft's joint as drawn.</param>
-internal readonly struct CamPlane(Joint axis)
+public readonly struct CamPlane(Joint axis)
 {
     private readonly Point3 origin = axis.Through;
     private readonly Vec3 up = axis.Along.AnyPerpendicular();

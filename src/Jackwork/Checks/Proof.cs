@@ -74,10 +74,10 @@ public sealed class Proof
         return shaft == Machine.Crank || Machine.Turns[shaft] is null ? own : FormattableString.Invariant($"{Machine.NameOf(shaft)} {ShaftDeg(crank, shaft):0.#}° ({own})");
     }
 
-    /// <summary>Angle of a geared shaft within its turn, degrees from 0 to 360, at a crank angle in rad.</summary>
+    /// <summary>How far a geared shaft has turned since the start, in the sense in which it runs: degrees from 0 to 360 within its turn, at a crank angle in rad.</summary>
     public double ShaftDeg(double crank, int shaft)
     {
-        var deg = Deg(crank) * Machine.Turns[shaft]!.Value.Value;
+        var deg = Deg(crank) * Math.Abs(Machine.Turns[shaft]!.Value.Value);
         return deg - 360 * Math.Floor(deg / 360);
     }
 

@@ -25,7 +25,7 @@ public static class ResultJson
             ["design"] = design,
             ["title"] = machine.Design.Title,
             ["performance"] = new JsonObject { ["crankTurns"] = machine.Performance.CrankTurns, ["steps"] = machine.Performance.Steps },
-            ["closureMm"] = proof.Closure,
+            ["closureMm"] = Number(proof.Closure),
             ["members"] = Array(machine.Members.Select((_, m) => Member(proof, m))),
             ["timing"] = Array(machine.Acted.Select((_, k) => Timing(proof, k))),
             ["cams"] = Array(proof.Cams.Select((_, k) => Cam(proof, k))),
@@ -62,10 +62,10 @@ public static class ResultJson
             ["unit"] = member.Unit,
             ["drive"] = proof.Machine.Drives[m].Kind,
             ["driver"] = proof.Machine.NameOf(proof.Machine.Drives[m].Driver),
-            ["min"] = min / u,
-            ["max"] = max / u,
-            ["maxSpeed"] = speed * w / u,
-            ["maxAcceleration"] = acceleration * w * w / u,
+            ["min"] = Number(min / u),
+            ["max"] = Number(max / u),
+            ["maxSpeed"] = Number(speed * w / u),
+            ["maxAcceleration"] = Number(acceleration * w * w / u),
         };
     }
 
@@ -78,7 +78,7 @@ public static class ResultJson
             ["member"] = member.Name,
             ["over"] = proof.Machine.NameOf(acted.Shaft),
             ["maxErrorAsCut"] = Number(proof.AsCut.Results[k].MaxError / member.UnitSize),
-            ["atCrankDeg"] = Proof.Deg(proof.AsCut.Results[k].AtCrank),
+            ["atCrankDeg"] = Number(Proof.Deg(proof.AsCut.Results[k].AtCrank)),
             ["unit"] = member.Unit,
         };
     }
@@ -90,15 +90,15 @@ public static class ResultJson
         {
             ["name"] = cam.Name,
             ["on"] = cam.On,
-            ["baseRadiusMm"] = cam.BaseRadius,
-            ["setOver"] = cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver,
+            ["baseRadiusMm"] = Number(cam.BaseRadius),
+            ["setOver"] = Number(cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver),
             ["setOverUnit"] = cam.Follower.Turns ? "deg" : "mm",
-            ["maxPressureAngleDeg"] = Proof.Deg(cam.Profile.MaxPressureAngle),
+            ["maxPressureAngleDeg"] = Number(Proof.Deg(cam.Profile.MaxPressureAngle)),
             ["minConvexRadiusMm"] = Number(cam.Profile.MinConvexRadius),
             ["minConcaveRadiusMm"] = Number(cam.Profile.MinConcaveRadius),
             ["segments"] = cam.Outline.Segments.Length,
             ["outlineErrorMm"] = Number(cam.OutlineError),
-            ["unreachedMm"] = cam.Unreached,
+            ["unreachedMm"] = Number(cam.Unreached),
             ["asCutErrorMm"] = Number(proof.AsCut.Results[k].FollowerError),
         };
     }
@@ -109,17 +109,24 @@ public static class ResultJson
         ["driven"] = machine.NameOf(g.Drive.Driven),
         ["ratio"] = g.Drive.Ratio.Value,
         ["contactRatio"] = g.Pair is { } p ? Number(p.ContactRatio) : null,
-        ["centreDistanceMm"] = g.CentreDistance,
+        ["centreDistanceMm"] = Number(g.CentreDistance),
         ["nominalCentreDistanceMm"] = g.Pair is { } n ? Number(n.NominalCentreDistance) : null,
         ["backlashMm"] = g.Pair is { } b ? Number(b.Backlash) : null,
+        ["driverSpan"] = Span(g.DriverGear),
+        ["drivenSpan"] = Span(g.DrivenGear),
     };
+
+    // Over how many teeth a wheel is best measured, and what the jaws then read.
+    private static JsonObject? Span(Gears.SpurGear? gear) => gear is null || gear.Inside
+        ? null
+        : new() { ["teeth"] = Gears.ToothMeasure.BestSpan(gear).Teeth, ["mm"] = Number(Gears.ToothMeasure.BestSpan(gear).Length) };
 
     private static JsonObject Finding(Finding f) => new()
     {
         ["level"] = f.Level.ToString().ToLowerInvariant(),
         ["check"] = f.Check,
         ["subject"] = f.Subject,
-        ["crankDeg"] = f.From is { } from ? new JsonArray(from, f.To) : null,
+        ["crankDeg"] = f.From is { } from ? new JsonArray(Number(from), Number(f.To ?? from)) : null,
         ["measured"] = Number(f.Measured),
         ["limit"] = Number(f.Limit),
         ["unit"] = f.Unit,

@@ -29,7 +29,11 @@ internal sealed class Binder(ProblemList problems)
         foreach (var (key, value) in map.Entries)
         {
             var at = Join(path, key.Text);
-            if (!seen.Add(key.Text))
+            if (IsMerge(key))
+            {
+                RefuseMerge(key, path);
+            }
+            else if (!seen.Add(key.Text))
             {
                 problems.Add(key.At, path, $"the key '{Short(key.Text)}' stands twice", "Keep one of the two");
             }
@@ -39,7 +43,7 @@ internal sealed class Binder(ProblemList problems)
             }
             else
             {
-                problems.Remember(at, value.At);
+                problems.Remember(at, value is ScalarNode ? value.At : key.At);
                 var bound = Value(info.Type, info.Key, value, at);
                 good &= bound is not null;
                 if (bound is not null)
@@ -52,7 +56,7 @@ internal sealed class Binder(ProblemList problems)
         foreach (var missing in keys.Where(k => k.Key.Required && !seen.Contains(k.Name)))
         {
             good = false;
-            problems.Add(node.At, path, $"the key '{missing.Name}' is missing", $"Add '{missing.Name}': {missing.Key.Text}");
+            problems.Add(path, $"the key '{missing.Name}' is missing", $"Add '{missing.Name}': {missing.Key.Text.TrimEnd('.')}");
         }
 
         return good ? part : null;
@@ -102,7 +106,7 @@ internal sealed class Binder(ProblemList problems)
 
     private object? Text(KeyAttribute key, Node node, string path)
     {
-        if (node is not ScalarNode s || (s.Text.Length == 0 && !s.Quoted))
+        if (node is not ScalarNode { IsNothing: false } s)
         {
             return Wrong(node, path, "text", "Write a word, or text in quotes");
         }
@@ -133,9 +137,14 @@ internal sealed class Binder(ProblemList problems)
         }
 
         const NumberStyles style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
-        if (!double.TryParse(s.Text, style, CultureInfo.InvariantCulture, out var d) || !double.IsFinite(d) || Math.Abs(d) > LargestNumber)
+        if (!double.TryParse(s.Text, style, CultureInfo.InvariantCulture, out var d))
         {
             return Wrong(node, path, kind, s.Text.Contains(',', StringComparison.Ordinal) ? "Use a point for decimals" : right);
+        }
+
+        if (Math.Abs(d) > LargestNumber)
+        {
+            return Wrong(node, path, FormattableString.Invariant($"{kind} of size {LargestNumber:0} at most"), right);
         }
 
         if (d < key.Min || d > key.Max)
@@ -147,7 +156,7 @@ internal sealed class Binder(ProblemList problems)
     }
 
     /// <summary>Largest number taken, mm or deg: a kilometre; more is a slip, and would only spoil the arithmetic.</summary>
-    private const double LargestNumber = 1e6;
+    public const double LargestNumber = 1e6;
 
     private static readonly KeyAttribute Plain = new("");
 
@@ -175,7 +184,7 @@ internal sealed class Binder(ProblemList problems)
             return null;
         }
 
-        return v.Length > ShortestAxis ? v.Unit() : Wrong(node, path, "a direction", FormattableString.Invariant($"A direction needs a length above zero; [{v.X}, {v.Y}, {v.Z}] points nowhere"));
+        return v.Length > ShortestAxis ? v : Wrong(node, path, "a direction", FormattableString.Invariant($"A direction needs a length above zero; [{v.X}, {v.Y}, {v.Z}] points nowhere"));
     }
 
     /// <summary>Shortest vector taken as a direction, in its own units: below it rounding decides where it points.</summary>
@@ -223,7 +232,11 @@ internal sealed class Binder(ProblemList problems)
         var seen = new HashSet<string>();
         foreach (var (key, value) in map.Entries)
         {
-            if (!Names.IsName(key.Text) || key.Text == Names.Case)
+            if (IsMerge(key))
+            {
+                RefuseMerge(key, path);
+            }
+            else if (!Names.IsName(key.Text) || key.Text == Names.Case)
             {
                 problems.Add(key.At, path, $"'{Short(key.Text)}' is not a name", key.Text == Names.Case ? "'case' is the fixed frame; choose another name" : "Use lower-case letters, digits and single hyphens, a letter first, at most 40");
                 good = false;
@@ -233,18 +246,25 @@ internal sealed class Binder(ProblemList problems)
                 problems.Add(key.At, path, $"the name '{key.Text}' stands twice", "Give each its own name");
                 good = false;
             }
-            else if (Part(item, value, Join(path, key.Text)) is { } bound)
-            {
-                list.Add(Activator.CreateInstance(pair, key.Text, bound));
-            }
             else
             {
-                good = false;
+                problems.Remember(Join(path, key.Text), key.At);
+                var bound = Part(item, value, Join(path, key.Text));
+                good &= bound is not null;
+                if (bound is not null)
+                {
+                    list.Add(Activator.CreateInstance(pair, key.Text, bound));
+                }
             }
         }
 
         return good ? Activator.CreateInstance(typeof(NamedMap<>).MakeGenericType(item), list) : null;
     }
+
+    private static bool IsMerge(ScalarNode key) => key is { Text: "<<", Quoted: false };
+
+    private void RefuseMerge(ScalarNode key, string path) =>
+        problems.Add(key.At, path, "the merge key '<<' is not read", "Write the keys out, or give the whole value an anchor and use it by its alias");
 
     private object? Wrong(Node node, string path, string wanted, string remedy)
     {

@@ -23,7 +23,7 @@ public static class DesignSchema
         foreach (var k in KeyInfo.Of(type))
         {
             var schema = Value(k.Type, k.Key);
-            schema["description"] = k.Key.Text + (k.Key.Unit.Length > 0 ? $" Unit: {k.Key.Unit}." : "");
+            schema["description"] = k.Key.Text.Replace("`", "'", StringComparison.Ordinal) + (k.Key.Unit.Length > 0 ? $" Unit: {k.Key.Unit}." : "");
             properties[k.Name] = schema;
             if (k.Key.Required)
             {
@@ -88,25 +88,22 @@ public static class DesignSchema
         }
 
         return KeyInfo.ItemOf(type, typeof(NamedMap<>)) is { } named
-            ? new() { ["type"] = "object", ["propertyNames"] = new JsonObject { ["pattern"] = "^[a-z][a-z0-9]*(-[a-z0-9]+)*$", ["maxLength"] = 40 }, ["additionalProperties"] = Part(named) }
+            ? new() { ["type"] = "object", ["propertyNames"] = new JsonObject { ["pattern"] = "^[a-z][a-z0-9]*(-[a-z0-9]+)*$", ["maxLength"] = 40, ["not"] = new JsonObject { ["const"] = Names.Case } }, ["additionalProperties"] = Part(named) }
             : Part(type);
     }
 
+    // The same bounds as the reader's.
     private static JsonObject Number(KeyAttribute key, bool whole)
     {
-        var n = new JsonObject { ["type"] = whole ? "integer" : "number" };
-        if (double.IsFinite(key.Min))
+        return new()
         {
-            n["minimum"] = key.Min;
-        }
-
-        if (double.IsFinite(key.Max))
-        {
-            n["maximum"] = key.Max;
-        }
-
-        return n;
+            ["type"] = whole ? "integer" : "number",
+            ["minimum"] = Math.Max(key.Min, -Binder.LargestNumber),
+            ["maximum"] = Math.Min(key.Max, Binder.LargestNumber),
+        };
     }
 
-    private static JsonObject Three() => new() { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "number" }, ["minItems"] = 3, ["maxItems"] = 3 };
+    private static readonly KeyAttribute Plain = new("");
+
+    private static JsonObject Three() => new() { ["type"] = "array", ["items"] = Number(Plain, false), ["minItems"] = 3, ["maxItems"] = 3 };
 }

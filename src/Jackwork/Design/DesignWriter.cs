@@ -12,6 +12,7 @@ public static class DesignWriter
     private const int LineWidth = 110;
 
     /// <summary>The file's text.</summary>
+    /// <exception cref="ArgumentException">A text holds half of a surrogate pair, which no file can hold.</exception>
     public static string Write(DesignSpec spec)
     {
         var b = new StringBuilder();
@@ -88,14 +89,27 @@ public static class DesignWriter
         _ => $"[{Number(v.X)}, {Number(v.Y)}, {Number(v.Z)}]",
     };
 
-    private static string Quote(string s) => Names.IsName(s) && s is not ("true" or "false" or "null" or "y" or "n") ? s : Escaped(s);
+    // Plain words stay plain, but for those that some YAML readers take for something else.
+    private static string Quote(string s) => Names.IsName(s) && s is not ("true" or "false" or "null" or "y" or "n" or "yes" or "no" or "on" or "off") ? s : Escaped(s);
 
     // YAML double-quoted style takes JSON's escapes.
     private static string Escaped(string s)
     {
         var b = new StringBuilder("\"");
-        foreach (var c in s)
+        for (var i = 0; i < s.Length; i++)
         {
+            var c = s[i];
+            if (i + 1 < s.Length && char.IsSurrogatePair(c, s[i + 1]))
+            {
+                b.Append(c).Append(s[++i]);
+                continue;
+            }
+
+            if (char.IsSurrogate(c))
+            {
+                throw new ArgumentException(FormattableString.Invariant($"The text has half of a surrogate pair, U+{(int)c:X4}, at index {i}; only whole characters can be written."));
+            }
+
             _ = c switch
             {
                 '"' => b.Append("\\\""),
@@ -103,7 +117,7 @@ public static class DesignWriter
                 '\n' => b.Append("\\n"),
                 '\r' => b.Append("\\r"),
                 '\t' => b.Append("\\t"),
-                < ' ' or '\u007f' or (>= '\u0080' and <= '\u009f') or '\u2028' or '\u2029' or '\ufeff' => b.Append("\\u").Append(((int)c).ToString("x4", CultureInfo.InvariantCulture)),
+                < ' ' or '\u007f' or (>= '\u0080' and <= '\u009f') or '\u2028' or '\u2029' or '\ufeff' or '\ufffe' or '\uffff' => b.Append("\\u").Append(((int)c).ToString("x4", CultureInfo.InvariantCulture)),
                 _ => b.Append(c),
             };
         }

@@ -28,14 +28,3 @@ public sealed class KeyAttribute(string text) : Attribute
     /// <summary>A word that may stand in place of a number, such as <c>auto</c>; empty for none.</summary>
     public string OrWord { get; init; } = "";
 }
-
-/// <summary>Says what a part of the design file is for; the heading text of its section in the format page.</summary>
-[AttributeUsage(AttributeTargets.Class)]
-public sealed class SectionAttribute(string title, string text) : Attribute
-{
-    /// <summary>Heading.</summary>
-    public string Title { get; } = title;
-
-    /// <summary>What it is for, in a sentence or two.</summary>
-    public string Text { get; } = text;
-}

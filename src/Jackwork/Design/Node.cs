@@ -10,7 +10,10 @@ internal abstract record Node(Mark At)
 /// <summary>A single value. <see cref="Quoted"/> tells text in quotes, which is never a number.</summary>
 internal sealed record ScalarNode(Mark At, string Text, bool Quoted) : Node(At)
 {
-    public override string Kind => Text.Length == 0 && !Quoted ? "nothing" : $"'{(Text.Length > 40 ? Text[..40] + "..." : Text)}'";
+    /// <summary>Whether it is YAML's null: left empty, or a word for it.</summary>
+    public bool IsNothing => !Quoted && Text is "" or "~" or "null" or "Null" or "NULL";
+
+    public override string Kind => IsNothing ? "nothing" : $"'{(Text.Length > 40 ? Text[..40] + "..." : Text)}'";
 }
 
 /// <summary>A list.</summary>

@@ -14,4 +14,7 @@ public static class NodeLimits
 
     /// <summary>Most uses of an alias taken.</summary>
     public const int MaxAliases = 1_000;
+
+    /// <summary>Most problems listed of one file; who has more has sent something that is no design.</summary>
+    public const int MaxProblems = 200;
 }

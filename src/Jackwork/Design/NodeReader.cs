@@ -17,7 +17,7 @@ internal static class NodeReader
 
         try
         {
-            return new Run(text).Document();
+            return BadCharacter(text, problems) ? null : new Run(text.TrimStart('\ufeff'), problems).Document();
         }
         catch (Refused r)
         {
@@ -25,7 +25,7 @@ internal static class NodeReader
         }
         catch (YamlException e)
         {
-            problems.Add(new Mark((int)e.Start.Line, (int)e.Start.Column), "", $"this is not YAML: {FirstLine(e.InnerException?.Message ?? e.Message)}", "Check quotes, brackets, colons and indentation (spaces, no tabs) here");
+            problems.Add(new Mark(Math.Max(1, (int)e.Start.Line), Math.Max(1, (int)e.Start.Column)), "", $"this is not YAML: {FirstLine(e.InnerException?.Message ?? e.Message)}", "Check quotes, brackets, colons and indentation (spaces, no tabs) here");
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException or OverflowException or InvalidCastException or KeyNotFoundException or NullReferenceException)
         {
@@ -45,7 +45,30 @@ internal static class NodeReader
         public string Remedy { get; } = remedy;
     }
 
-    private sealed class Run(string text)
+    // YAML takes a NUL for the end of the text, and half a surrogate pair can't be saved: nothing of such a file is read.
+    private static bool BadCharacter(string text, ProblemList problems)
+    {
+        var (line, start) = (1, 0);
+        for (var i = 0; i < text.Length; i++)
+        {
+            var c = text[i];
+            if (char.IsHighSurrogate(c) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+            {
+                i++;
+            }
+            else if (char.IsSurrogate(c) || (char.IsControl(c) && c is not ('\n' or '\r' or '\t' or '\u0085')))
+            {
+                problems.Add(new Mark(line, i - start + 1), "", FormattableString.Invariant($"the character U+{(int)c:X4} can't stand in a design file"), "Save the file as plain UTF-8 text, or write the character as an escape in double quotes");
+                return true;
+            }
+
+            (line, start) = c == '\n' ? (line + 1, i + 1) : (line, start);
+        }
+
+        return false;
+    }
+
+    private sealed class Run(string text, ProblemList problems)
     {
         private readonly Parser parser = new(new StringReader(text));
         private readonly Dictionary<string, (Node Node, int Size)> anchors = [];
@@ -81,6 +104,7 @@ internal static class NodeReader
             }
 
             Count(at, 1);
+            RefuseTag(e, at);
             var before = nodes;
             switch (e)
             {
@@ -118,6 +142,14 @@ internal static class NodeReader
                     return Remember(map.Anchor, new MapNode(at, entries), before);
                 default:
                     throw new Refused(at, "unexpected end of the text", "Close every bracket and quote");
+            }
+        }
+
+        private void RefuseTag(ParsingEvent e, Mark at)
+        {
+            if (e is NodeEvent { Tag: { IsEmpty: false } tag })
+            {
+                problems.Add(at, "", $"the tag '{tag.Value}' is not read", "Leave it out: the key already says what kind of value it has");
             }
         }
 

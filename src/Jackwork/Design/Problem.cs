@@ -8,5 +8,5 @@ namespace Jackwork.Design;
 public sealed record Problem(Mark At, string Path, string What, string Remedy)
 {
     /// <inheritdoc/>
-    public override string ToString() => $"{At}: {(Path.Length > 0 ? Path + ": " : "")}{What}. {Remedy}.";
+    public override string ToString() => $"{At}: {(Path.Length > 0 ? Path + ": " : "")}{What}. {Remedy}{(Remedy.EndsWith('?') ? "" : ".")}";
 }

@@ -12,8 +12,21 @@ public sealed class ProblemList
     /// <summary>Whether nothing is wrong so far.</summary>
     public bool IsEmpty => problems.Count == 0;
 
-    /// <summary>Adds a problem at a known place.</summary>
-    public void Add(Mark at, string path, string what, string remedy) => problems.Add(new(at, path, what, remedy));
+    /// <summary>How many so far.</summary>
+    public int Count => problems.Count;
+
+    /// <summary>Adds a problem at a known place; past <see cref="NodeLimits.MaxProblems"/> only that there are more.</summary>
+    public void Add(Mark at, string path, string what, string remedy)
+    {
+        if (problems.Count < NodeLimits.MaxProblems)
+        {
+            problems.Add(new(at, path, what, remedy));
+        }
+        else if (problems.Count == NodeLimits.MaxProblems)
+        {
+            problems.Add(new(at, "", $"there are more problems than the {NodeLimits.MaxProblems} listed", "Mend these first"));
+        }
+    }
 
     /// <summary>Adds a problem at the place where <paramref name="path"/> stands, or the nearest path above it.</summary>
     public void Add(string path, string what, string remedy) => Add(Find(path), path, what, remedy);

@@ -28,4 +28,7 @@ public readonly record struct Point2(double X, double Y)
 
     /// <summary>The point displaced by the opposite of <paramref name="v"/>.</summary>
     public static Point2 operator -(Point2 p, Vec2 v) => new(p.X - v.X, p.Y - v.Y);
+
+    /// <inheritdoc/>
+    public override string ToString() => FormattableString.Invariant($"[{X}, {Y}]");
 }

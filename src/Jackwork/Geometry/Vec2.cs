@@ -47,4 +47,7 @@ public readonly record struct Vec2(double X, double Y)
 
     /// <summary>Divided by <paramref name="k"/>.</summary>
     public static Vec2 operator /(Vec2 a, double k) => new(a.X / k, a.Y / k);
+
+    /// <inheritdoc/>
+    public override string ToString() => FormattableString.Invariant($"[{X}, {Y}]");
 }

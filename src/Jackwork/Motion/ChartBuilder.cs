@@ -3,8 +3,8 @@ using Jackwork.Timing;
 
 namespace Jackwork.Motion;
 
-/// <summary>Makes the timing charts and finds, for each acted member, the chain of drives back to its cam.</summary>
-internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlyList<Drive> drives, IReadOnlyList<Rational?> turns, ProblemList problems)
+/// <summary>Makes the timing charts and finds, for each acted member, the chain of drives back to its cam; without sound drives only the charts are looked at.</summary>
+internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlySet<int> unsound, IReadOnlyList<Drive>? drives, IReadOnlyList<Rational?>? turns, ProblemList problems)
 {
     private readonly List<string> names = [.. members.Select(m => m.Name)];
 
@@ -24,8 +24,13 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
             }
 
             var shaft = Shaft(timing.Over, $"{path}.over");
-            var chart = Chart(member, timing, path);
-            var chain = Chain(member, path, out var cam);
+            var chart = unsound.Contains(member) ? null : Chart(member, timing, path);
+            if (drives is null || turns is null)
+            {
+                continue;
+            }
+
+            var chain = Chain(drives, member, path, out var cam);
             if (cam is null || shaft < 0)
             {
                 continue;
@@ -45,7 +50,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
 
             if (chart is not null)
             {
-                acted.Add(new(member, shaft, chart, chain, cam));
+                acted.Add(new(member, shaft, turns[shaft]!.Value.Numerator.Sign, chart, chain, cam));
             }
         }
 
@@ -59,7 +64,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
         {
             problems.Add(path, $"there is no member '{name}' to time by", Names.Suggest(name, names));
         }
-        else if (turns[shaft] is null)
+        else if (turns is not null && turns[shaft] is null)
         {
             problems.Add(path, $"'{name}' is not geared to the crank, so a chart can't run over its turn", "Name a shaft that wheels tie to the crank: " + string.Join(", ", names.Where((_, i) => turns[i] is not null)));
             shaft = -1;
@@ -110,7 +115,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
         return null;
     }
 
-    private List<Relation> Chain(int member, string path, out CamDrive? cam)
+    private List<Relation> Chain(IReadOnlyList<Drive> drives, int member, string path, out CamDrive? cam)
     {
         var chain = new List<Relation>();
         var at = member;

@@ -4,13 +4,16 @@ using Jackwork.Geometry;
 namespace Jackwork.Motion;
 
 /// <summary>Makes the drive of each member.</summary>
-internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> members, ProblemList problems)
+internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlySet<int> unsound, ProblemList problems)
 {
     /// <summary>Sine of the angle up to which two directions count as parallel; a tenth of what a bored hole can be trusted to.</summary>
     private const double Parallel = 1e-6;
 
     /// <summary>Distance below which a pin counts as standing on an axis, mm.</summary>
     private const double OnAxis = 1e-6;
+
+    /// <summary>How far a diameter may lie from a whole number of tenths, tenths of mm: the rounding of a decimal figure.</summary>
+    private const double WholeTenth = 1e-6;
 
     private readonly List<string> names = [.. members.Select(m => m.Name)];
 
@@ -61,7 +64,7 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
 
     private CrankDrive? Crank(int m, string path)
     {
-        if (members[m].Joint.Kind == JointKind.Pivot && members[m].Carrier == Member.Case)
+        if (unsound.Contains(m) || (members[m].Joint.Kind == JointKind.Pivot && members[m].Carrier == Member.Case))
         {
             return new(m);
         }
@@ -85,7 +88,8 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
             return null;
         }
 
-        return d;
+        // Of the geometry of a member without a sound joint nothing can be said.
+        return unsound.Contains(d) || unsound.Contains(driven) ? null : d;
     }
 
     private RatioDrive? Gear(GearSpec g, int driver, int driven, string path)
@@ -158,6 +162,12 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
         if (b.Teeth is not null && b.Crossed)
         {
             problems.Add($"{path}.crossed", "a chain or toothed belt can't be crossed", "Remove 'crossed', or use a smooth belt");
+            return null;
+        }
+
+        if (b.Diameters?.Any(d => Math.Abs(10 * d - Math.Round(10 * d)) > WholeTenth) == true)
+        {
+            problems.Add($"{path}.diameters", FormattableString.Invariant($"the diameters {b.Diameters[0]} and {b.Diameters[1]} mm are not both whole tenths of a millimetre"), "Round them to a tenth, so that the ratio is exact");
             return null;
         }
 
@@ -267,7 +277,7 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
 
     private CamDrive? Cam(CamSpec c, int shaft, int follower, string path)
     {
-        var before = problems.All.Count;
+        var before = problems.Count;
         var (a, f) = (members[shaft].Joint, members[follower].Joint);
         if (a.Kind != JointKind.Pivot)
         {
@@ -308,11 +318,26 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
             problems.Add($"{path}.follower.facing", "only a flat face looks somewhere", "Remove 'facing', or give 'flat'");
         }
 
+        FacesTheCam(c.Follower, a, f, path);
         if (c.Hub is { } hub && c.Bore is { } bore && hub < bore)
         {
             problems.Add($"{path}.hub", FormattableString.Invariant($"the hub of {hub} mm is smaller than its bore of {bore} mm"), "Give the outside of the hub or collet");
         }
 
-        return problems.All.Count == before ? new(shaft, follower, c) : null;
+        return problems.Count == before ? new(shaft, follower, c) : null;
+    }
+
+    // A flat face looks within the cam's plane; unsaid on a lever, along its arm's side, so it needs an arm.
+    private void FacesTheCam(FollowerSpec spec, Joint shaft, Joint follower, string path)
+    {
+        if (spec is { Flat: not null, Facing: { } facing } && Math.Abs(facing.Unit().Dot(shaft.Along)) > Parallel)
+        {
+            problems.Add($"{path}.follower.facing", "the face does not look across the shaft, so it can't lie on the cam", "Give a direction square to the shaft");
+        }
+
+        if (spec is { Flat: not null, Facing: null } && follower.Kind == JointKind.Pivot && (spec.At - follower.Through).Across(follower.Along).Length < OnAxis)
+        {
+            problems.Add($"{path}.follower.at", "the middle of the face stands on the lever's axis, so it can't be told which way it looks", "Set it out on the lever's arm, or add 'facing'");
+        }
     }
 }

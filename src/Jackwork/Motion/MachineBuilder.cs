@@ -28,31 +28,27 @@ public static class MachineBuilder
 
     private static Machine? Build(DesignSpec spec, ProblemList problems)
     {
-        if (MemberBuilder.Build(spec, problems) is not { } members)
+        var joints = new MemberBuilder(spec, problems);
+        if (joints.Build() is not { } members)
         {
             return null;
         }
 
-        // Each of these notes its own problems; what does not need the broken part is still looked at.
-        var drives = new DriveBuilder(spec, members, problems).Build();
-        if (drives is null)
-        {
-            return null;
-        }
-
+        // Each of these notes its own problems; what does not need a broken part is still looked at.
+        var drives = new DriveBuilder(spec, members, joints.Unsound, problems).Build();
         var crank = members.ToList().FindIndex(m => m.Name == spec.Crank.Turns);
-        var turns = Trains.Turns(members, drives, crank);
-        var acted = new ChartBuilder(spec, members, drives, turns, problems).Build();
-        var rules = new RuleBuilder(spec, members, drives, turns, problems).Build();
-        var plan = problems.IsEmpty ? Order(members, drives, acted, problems) : null;
+        var turns = drives is null ? null : Trains.Turns(members, drives, crank);
+        var acted = new ChartBuilder(spec, members, joints.Unsound, drives, turns, problems).Build();
+        var rules = new RuleBuilder(spec, members, turns, problems).Build();
+        var plan = problems.IsEmpty ? Order(members, drives!, acted, problems) : null;
         if (plan is null)
         {
             return null;
         }
 
         NoteUnclearBranches(members, plan, problems);
-        return Trains.Whole(turns, drives, acted, problems) is { } performance
-            ? new(spec, members, drives, acted, rules, turns, performance, crank) { Plan = plan }
+        return Trains.Whole(turns!, drives!, acted, problems) is { } performance
+            ? new(spec, members, drives!, acted, rules, turns!, performance, crank) { Plan = plan }
             : null;
     }
 
@@ -61,7 +57,7 @@ public static class MachineBuilder
         var acts = new Act?[members.Count];
         foreach (var a in acted)
         {
-            acts[a.Member] = new(Source.Chart, a.Member, Chart: a.Chart, Shaft: a.Shaft);
+            acts[a.Member] = new(Source.Chart, a.Member, Chart: a.Chart, Shaft: a.Shaft, Sense: a.Sense);
             foreach (var relation in a.Chain)
             {
                 acts[relation.Driver] = new(Source.Relation, relation.Driver, relation, End.Driver);

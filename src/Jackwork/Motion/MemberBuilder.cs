@@ -3,66 +3,89 @@ using Jackwork.Design;
 namespace Jackwork.Motion;
 
 /// <summary>Makes the members of a design: their joints and their carriers.</summary>
-internal static class MemberBuilder
+internal sealed class MemberBuilder(DesignSpec spec, ProblemList problems)
 {
-    /// <summary>The members in the order of the design; null, with problems noted, where carriers can't be told.</summary>
-    public static IReadOnlyList<Member>? Build(DesignSpec spec, ProblemList problems)
+    /// <summary>Most members taken. The largest real pieces have a tenth of it; work and memory grow with their number.</summary>
+    public const int MostMembers = 300;
+
+    private readonly List<string> names = [.. spec.Members.Names];
+    private readonly List<Member> members = [];
+    private readonly HashSet<int> unsound = [];
+
+    /// <summary>Members whose joint or carrier is wrong; they stand in the list only so that others can be told of.</summary>
+    public IReadOnlySet<int> Unsound => unsound;
+
+    /// <summary>The members in the order of the design, problems noted for the unsound ones; null where there is nothing to go on.</summary>
+    public IReadOnlyList<Member>? Build()
     {
-        var names = spec.Members.Names.ToList();
-        if (names.Count == 0)
+        if (names.Count is 0 or > MostMembers)
         {
-            problems.Add("members", "there is no member", "Add at least the one that the crank turns");
+            problems.Add("members", names.Count == 0 ? "there is no member" : FormattableString.Invariant($"there are {names.Count} members"), names.Count == 0 ? "Add at least the one that the crank turns" : FormattableString.Invariant($"At most {MostMembers} are worked out"));
             return null;
         }
 
-        var members = new List<Member>();
         foreach (var (name, m) in spec.Members)
         {
-            var path = $"members.{name}";
-            var carrier = Member.Case;
-            if (m.On is { } on && on != Names.Case)
-            {
-                carrier = names.IndexOf(on);
-                if (carrier < 0)
-                {
-                    problems.Add($"{path}.on", $"there is no member '{on}' for '{name}' to sit on", Names.Suggest(on, names));
-                }
-            }
-
-            if (m.Pivot is not null == m.Slide is not null)
-            {
-                problems.Add(path, m.Pivot is null ? $"'{name}' has no joint" : $"'{name}' has both a pivot and a slide", "Give it either 'pivot: {through: [x, y, z], along: x}' or 'slide: {along: y}'");
-            }
-
-            members.Add(new(name, carrier, m.Slide is { } s
-                ? new(JointKind.Slide, default, s.Along.Unit())
-                : new(JointKind.Pivot, m.Pivot?.Through ?? default, (m.Pivot?.Along ?? new(1, 0, 0)).Unit())));
+            members.Add(new(name, Carrier(name, m), JointOf(name, m)));
         }
 
-        if (!problems.IsEmpty || HasRing(members, problems))
+        for (var m = 0; m < members.Count; m++)
         {
-            return null;
+            CutRing(m);
         }
 
         return members;
     }
 
-    private static bool HasRing(List<Member> members, ProblemList problems)
+    private int Carrier(string name, MemberSpec m)
     {
-        for (var m = 0; m < members.Count; m++)
+        if (m.On is not { } on || on == Names.Case)
         {
-            var at = m;
-            for (var hops = 0; at != Member.Case && hops <= members.Count; hops++)
-            {
-                at = members[at].Carrier;
-                if (at == m)
-                {
-                    problems.Add($"members.{members[m].Name}.on", $"'{members[m].Name}' is carried by itself, through the members it sits on", "One of them must sit on the case");
-                    return true;
-                }
-            }
+            return Member.Case;
         }
 
-        return false;
+        var carrier = names.IndexOf(on);
+        if (carrier < 0)
+        {
+            unsound.Add(members.Count);
+            problems.Add($"members.{name}.on", $"there is no member '{on}' for '{name}' to sit on", Names.Suggest(on, names));
+        }
+
+        return carrier < 0 ? Member.Case : carrier;
+    }
+
+    private Joint JointOf(string name, MemberSpec m)
+    {
+        switch (m.Pivot, m.Slide)
+        {
+            case ({ } p, null):
+                return new(JointKind.Pivot, p.Through, p.Along.Unit());
+            case (null, { } s):
+                return new(JointKind.Slide, default, s.Along.Unit());
+            default:
+                unsound.Add(members.Count);
+                problems.Add($"members.{name}", m.Pivot is null ? $"'{name}' has no joint" : $"'{name}' has both a pivot and a slide", "Give it either 'pivot: {through: [x, y, z], along: x}' or 'slide: {along: y}'");
+                return new(JointKind.Pivot, default, new(1, 0, 0));
+        }
+    }
+
+    // A ring of carriers is told of once, and cut there, so that every walk from carrier to carrier ends.
+    private void CutRing(int member)
+    {
+        var at = members[member].Carrier;
+        var ring = new List<int> { member };
+        while (at != Member.Case && ring.Count <= members.Count)
+        {
+            if (at == member)
+            {
+                unsound.UnionWith(ring);
+                problems.Add($"members.{members[member].Name}.on", $"'{members[member].Name}' is carried by itself, through the members it sits on", "One of them must sit on the case");
+                members[member] = members[member] with { Carrier = Member.Case };
+                return;
+            }
+
+            ring.Add(at);
+            at = members[at].Carrier;
+        }
     }
 }

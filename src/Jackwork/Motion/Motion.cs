@@ -115,23 +115,24 @@ public sealed class Motion
         var misses = pass.Misses;
         for (var k = 0; k < misses.Length; k++)
         {
-            if (misses[k] == 0)
+            if (misses[k] != 0)
             {
-                continue;
+                NoteGap(Machine.Plan.Acts[k], misses[k], Machine.Performance.At(step));
             }
+        }
+    }
 
-            var act = Machine.Plan.Acts[k];
-            var at = Machine.Performance.At(step);
-            var last = gaps.FindLastIndex(g => g.Relation == act.Relation);
-            if (last >= 0 && at - gaps[last].To < 1.5 * Machine.Performance.Step)
-            {
-                var worse = Math.Abs(misses[k]) > Math.Abs(gaps[last].WorstMiss);
-                gaps[last] = gaps[last] with { To = at, WorstMiss = worse ? misses[k] : gaps[last].WorstMiss, WorstAt = worse ? at : gaps[last].WorstAt };
-            }
-            else
-            {
-                gaps.Add(new(act.Relation!, act.Unknown, at, at, misses[k], at));
-            }
+    private void NoteGap(Act act, double miss, double at)
+    {
+        var last = gaps.FindLastIndex(g => g.Relation == act.Relation);
+        if (last >= 0 && at - gaps[last].To < 1.5 * Machine.Performance.Step)
+        {
+            var worse = Math.Abs(miss) > Math.Abs(gaps[last].WorstMiss);
+            gaps[last] = gaps[last] with { To = at, WorstMiss = worse ? miss : gaps[last].WorstMiss, WorstAt = worse ? at : gaps[last].WorstAt };
+        }
+        else
+        {
+            gaps.Add(new(act.Relation!, act.Unknown, at, at, miss, at));
         }
     }
 }

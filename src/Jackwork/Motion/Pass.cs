@@ -79,9 +79,8 @@ internal sealed class Pass
                     state = act.Relation!.Solve(act.Unknown, states, history, out branches[i], out misses[i]);
                     break;
                 case Source.Chart:
-                    ref readonly var shaft = ref states[act.Shaft];
-                    // A shaft that turns backwards comes to a corner from the side of larger angles.
-                    state = MemberState.Of(kind, before ? act.Chart!.Evaluate(shaft.Q, shaft.Q.First < 0 ? Side.After : Side.Before) : act.Chart!.Evaluate(shaft.Q));
+                    var turned = act.Sense * states[act.Shaft].Q;
+                    state = MemberState.Of(kind, before ? act.Chart!.Evaluate(turned, Side.Before) : act.Chart!.Evaluate(turned));
                     break;
                 case Source.Crank:
                     state = MemberState.Of(kind, Jet.Variable(crank));

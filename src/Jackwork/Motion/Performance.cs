@@ -5,11 +5,20 @@ namespace Jackwork.Motion;
 /// <param name="Steps">Equal steps of crank angle over the performance.</param>
 public readonly record struct Performance(int CrankTurns, int Steps)
 {
-    /// <summary>Steps for each turn of the fastest shaft that carries a cam or a chart.</summary>
+    /// <summary>Steps for each turn of the fastest shaft that a cam, a chart, a rod or a slot hangs on.</summary>
     public const int StepsPerTurn = 720;
 
     /// <summary>Most steps of a performance that is still solved as a whole.</summary>
     public const int MostSteps = 200_000;
+
+    /// <summary>Most turns of the crank of a performance: more nobody turns, and more keeps angles from being exact to a billionth.</summary>
+    public const int MostTurns = 100_000;
+
+    /// <summary>Most coordinates that are kept of a performance, members times steps: 24 bytes each, kept twice.</summary>
+    private const int MostCoordinates = 6_000_000;
+
+    /// <summary>Most steps of a performance that is still solved as a whole, for so many members.</summary>
+    public static int Most(int members) => Math.Min(MostSteps, MostCoordinates / members);
 
     /// <summary>Crank angle over the whole performance, rad.</summary>
     public double Length => 2 * Math.PI * CrankTurns;

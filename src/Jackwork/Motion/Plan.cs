@@ -25,7 +25,8 @@ internal enum Source
 /// <param name="Unknown">Which end of the relation is found.</param>
 /// <param name="Chart">The chart it reads, or null.</param>
 /// <param name="Shaft">The shaft that the chart is read at.</param>
-internal sealed record Act(Source Source, int Member, Relation? Relation = null, End Unknown = End.Driven, TimingChart? Chart = null, int Shaft = Act.None)
+/// <param name="Sense">+1 where that shaft runs forward about its axis, else -1.</param>
+internal sealed record Act(Source Source, int Member, Relation? Relation = null, End Unknown = End.Driven, TimingChart? Chart = null, int Shaft = Act.None, int Sense = 1)
 {
     /// <summary>No shaft.</summary>
     public const int None = -1;

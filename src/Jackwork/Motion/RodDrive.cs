@@ -88,6 +88,10 @@ public sealed class RodDrive : Relation
         return Math.Abs(p.DistanceTo(drivenEnd.Point.At(states[Driven]).Point) - Length);
     }
 
+    /// <summary>|P - Q|^2 - L^2, mm^2: the relation as an equation, for solving it by other means.</summary>
+    internal Jet Gap(ReadOnlySpan<MemberState> states) =>
+        (driverEnd.InOther(states) - drivenEnd.Point.At(states[Driven])).SquaredLength - Length * Length;
+
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states)
     {
         var along = (driverEnd.InOther(states).Point - drivenEnd.Point.At(states[Driven]).Point).Unit();

@@ -4,20 +4,20 @@ namespace Jackwork.Motion;
 /// <param name="Member">Index of the member.</param>
 /// <param name="Low">Lower bound, or minus infinity.</param>
 /// <param name="High">Upper bound, or plus infinity.</param>
-/// <param name="Around">Whether the coordinate is taken within one turn of a shaft that goes round.</param>
-public readonly record struct Condition(int Member, double Low, double High, bool Around)
+/// <param name="Around">For a shaft that goes round, and whose coordinate is taken within one turn: +1 or -1, the sense in which it runs; else 0.</param>
+public readonly record struct Condition(int Member, double Low, double High, int Around)
 {
     /// <summary>By how much the condition holds at coordinate <paramref name="q"/>; negative where it does not.</summary>
     /// <remarks>Around a turn, the distance to the nearer end of the band from Low onward to High.</remarks>
     public double Margin(double q)
     {
-        if (!Around)
+        if (Around == 0)
         {
             return Math.Min(q - Low, High - q);
         }
 
         var half = (High - Low) / 2;
-        var off = Math.IEEERemainder(q - (Low + half), 2 * Math.PI);
+        var off = Math.IEEERemainder(Around * q - (Low + half), 2 * Math.PI);
         return half - Math.Abs(off);
     }
 }

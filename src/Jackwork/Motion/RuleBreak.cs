@@ -81,13 +81,14 @@ public sealed record RuleBreak(double From, double To, bool StartsWithKeep, bool
             }
         }
 
-        if (rule.Keep.Around)
+        if (rule.Keep.Around != 0)
         {
+            worst = rule.Keep.Around * worst;
             worst -= 2 * Math.PI * Math.Floor(worst / (2 * Math.PI));
         }
 
         var bound = !double.IsFinite(rule.Keep.High) || (double.IsFinite(rule.Keep.Low) && Math.Abs(Off(worst - rule.Keep.Low)) < Math.Abs(Off(worst - rule.Keep.High))) ? rule.Keep.Low : rule.Keep.High;
-        double Off(double d) => rule.Keep.Around ? Math.IEEERemainder(d, 2 * Math.PI) : d;
+        double Off(double d) => rule.Keep.Around != 0 ? Math.IEEERemainder(d, 2 * Math.PI) : d;
         return new(from, to, keep.Start, keep.End, worst, bound, always);
     }
 

@@ -3,13 +3,22 @@ using Jackwork.Design;
 namespace Jackwork.Motion;
 
 /// <summary>Makes the interlocks of a design.</summary>
-internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlyList<Drive> drives, IReadOnlyList<Rational?> turns, ProblemList problems)
+internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlyList<Rational?>? turns, ProblemList problems)
 {
+    /// <summary>Most rules taken: each is looked for over the whole performance.</summary>
+    public const int MostRules = 300;
+
     private readonly List<string> names = [.. members.Select(m => m.Name)];
 
     /// <summary>The rules that are right; problems noted for the others.</summary>
     public IReadOnlyList<Rule> Build()
     {
+        if (spec.Rules is { Count: > MostRules })
+        {
+            problems.Add("rules", FormattableString.Invariant($"there are {spec.Rules.Count} rules"), FormattableString.Invariant($"At most {MostRules} are worked out"));
+            return [];
+        }
+
         var rules = new List<Rule>();
         var i = 0;
         foreach (var r in spec.Rules ?? [])
@@ -42,7 +51,13 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
             return null;
         }
 
-        var goesRound = turns[m] is not null || drives[m] is CrankDrive;
+        if (turns is null)
+        {
+            // Which members go round can't be told while drives are wrong.
+            return null;
+        }
+
+        var goesRound = turns[m] is not null;
         var unit = members[m].UnitSize;
         if (c.Between is { } band)
         {
@@ -51,7 +66,7 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
             {
                 var width = high - low;
                 width -= 2 * Math.PI * Math.Floor(width / (2 * Math.PI));
-                return new(m, low, low + width, true);
+                return new(m, low, low + width, turns[m]?.Numerator.Sign ?? 1);
             }
 
             if (low >= high)
@@ -60,7 +75,7 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
                 return null;
             }
 
-            return new(m, low, high, false);
+            return new(m, low, high, 0);
         }
 
         if (goesRound)
@@ -69,7 +84,7 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
             return null;
         }
 
-        return new(m, c.Above * unit ?? double.NegativeInfinity, c.Below * unit ?? double.PositiveInfinity, false);
+        return new(m, c.Above * unit ?? double.NegativeInfinity, c.Below * unit ?? double.PositiveInfinity, 0);
     }
 
     private string Text(ConditionSpec c)

@@ -111,8 +111,8 @@ public sealed class SlotDrive : Relation
             var nt = n.Dot(pinMember.Joint.Along);
             if (Math.Abs(nt.Value) < DeadCentre)
             {
-                // The slot lies along the travel: no position of the pin follows from it.
-                miss = n.Dot(s - Pin).Value;
+                // The slot lies along the travel: no position of the pin follows from it, and it stays where it was.
+                miss = n.Dot(s - Pin).Value - nt.Value * history.Before.Value;
                 return new(history.Before with { First = 0, Second = 0 }, default, default);
             }
 
@@ -122,7 +122,10 @@ public sealed class SlotDrive : Relation
         return Equations.Pivot(n.Dot(pin.U), n.Dot(pin.V), n.Dot(s - pin.Foot), history, out branch, out miss);
     }
 
-    internal override double Residual(ReadOnlySpan<MemberState> states) => Math.Abs(SlotNormal(states[SlotIn]).Dot(PinInSlotFrame(states) - slot.At(states[SlotIn])).Value);
+    internal override double Residual(ReadOnlySpan<MemberState> states) => Math.Abs(Gap(states).Value);
+
+    /// <summary>n . (P - S), mm: the relation as an equation, for solving it by other means.</summary>
+    internal Jet Gap(ReadOnlySpan<MemberState> states) => SlotNormal(states[SlotIn]).Dot(PinInSlotFrame(states) - slot.At(states[SlotIn]));
 
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Numerics;
 using Jackwork.Design;
 
@@ -31,15 +32,24 @@ internal static class Trains
     public static Performance? Whole(IReadOnlyList<Rational?> turns, IReadOnlyList<Drive> drives, IReadOnlyList<Acted> acted, ProblemList problems)
     {
         var whole = turns.Where(t => t is not null).Aggregate(BigInteger.One, (lcm, t) => lcm / BigInteger.GreatestCommonDivisor(lcm, t!.Value.Denominator) * t.Value.Denominator);
-        var paced = drives.OfType<CamDrive>().Select(c => c.Driver).Concat(acted.Select(a => a.Shaft)).Select(s => turns[s]).OfType<Rational>().ToList();
+        var paced = drives.Where(d => d is not RatioDrive).Select(d => d.Driver).Concat(acted.Select(a => a.Shaft)).Where(s => s != Member.Case).Select(s => turns[s]).OfType<Rational>().ToList();
         var fastest = paced.Count == 0 ? Rational.One : paced.Select(t => t.Abs()).MaxBy(t => t.Value);
         var steps = whole * fastest.Numerator / fastest.Denominator * Performance.StepsPerTurn;
-        if (steps <= Performance.MostSteps)
+        var most = Performance.Most(turns.Count);
+        if (steps <= most && whole <= Performance.MostTurns)
         {
             return new((int)whole, (int)steps);
         }
 
-        problems.Add("members", $"the performance takes {whole} turns of the crank before every shaft is back where it began; {Performance.MostSteps / Performance.StepsPerTurn} turns of the cam shaft are the most that is worked out", "Choose tooth counts with common factors, such as 12 to 36");
+        problems.Add(
+            "members",
+            FormattableString.Invariant($"the performance takes {Rounded(whole)} turns of the crank and {Rounded(steps)} steps before every shaft is back where it began; for {turns.Count} members {Performance.MostTurns} turns and {most} steps are the most that is worked out"),
+            "Choose tooth counts with common factors, such as 12 to 36");
         return null;
     }
+
+    // Digits beyond the first ones of a huge number tell nobody anything.
+    private static string Rounded(BigInteger n) => n < MostDigits ? n.ToString(CultureInfo.InvariantCulture) : "more than " + MostDigits.ToString(CultureInfo.InvariantCulture);
+
+    private static readonly BigInteger MostDigits = 1_000_000_000_000;
 }

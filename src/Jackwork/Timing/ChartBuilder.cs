@@ -9,12 +9,12 @@ internal sealed class ChartBuilder
     private const double Turn = 360;
     private const double Rad = Math.PI / 180;
 
-    private readonly ImmutableArray<ChartPiece>.Builder _pieces = ImmutableArray.CreateBuilder<ChartPiece>();
-    private readonly List<ChartSpan> _spans = [];
-    private readonly double _origin;
-    private readonly double _unit;
+    private readonly ImmutableArray<ChartPiece>.Builder pieces = ImmutableArray.CreateBuilder<ChartPiece>();
+    private readonly List<ChartSpan> spans = [];
+    private readonly double origin;
+    private readonly double unit;
 
-    private ChartBuilder(double origin, double unitScale) => (_origin, _unit) = (origin, unitScale);
+    private ChartBuilder(double origin, double unitScale) => (this.origin, unit) = (origin, unitScale);
 
     /// <summary>The chart of <paramref name="order"/>, its first piece beginning with the first move.</summary>
     public static TimingChart Build(double rest, PlacedMove[] order, EndSpeeds[] speeds, double unitScale)
@@ -35,7 +35,7 @@ internal sealed class ChartBuilder
             b.AddDwell(origin, origin + Turn, rest, -1);
         }
 
-        return new(origin * Rad, b._pieces.ToImmutable(), [.. b._spans]);
+        return new(origin * Rad, b.pieces.ToImmutable(), [.. b.spans]);
     }
 
     private void AddMove(PlacedMove p, EndSpeeds speeds, double to)
@@ -74,8 +74,8 @@ internal sealed class ChartBuilder
         else
         {
             double[] x = [from, .. p.Move.Points.Select(q => q.Deg), to];
-            double[] y = [_unit * start, .. p.Move.Points.Select(q => _unit * q.Value), _unit * end];
-            var curve = QuinticSpline.Through(x, y, _unit * speedIn, _unit * speedOut);
+            double[] y = [unit * start, .. p.Move.Points.Select(q => unit * q.Value), unit * end];
+            var curve = QuinticSpline.Through(x, y, unit * speedIn, unit * speedOut);
             for (var i = 0; i < curve.Length; i++)
             {
                 AddSpan(x[i], 1 / ((x[i + 1] - x[i]) * Rad), 0, 1, null, 0, 0, curve[i]);
@@ -89,14 +89,14 @@ internal sealed class ChartBuilder
     {
         if (to > from)
         {
-            AddSpan(from, 1 / ((to - from) * Rad), 0, 1, null, 0, 0, Quintic.Constant(_unit * position));
+            AddSpan(from, 1 / ((to - from) * Rad), 0, 1, null, 0, 0, Quintic.Constant(unit * position));
             AddPiece(from, to, position, position, null, move);
         }
     }
 
     private void AddSpan(double from, double rate, double t0, double t1, MotionLaw? law, double start, double lift, Quintic poly) =>
-        _spans.Add(new(_pieces.Count, (from - _origin) * Rad, rate, t0, t1, law, _unit * start, _unit * lift, poly));
+        spans.Add(new(pieces.Count, (from - origin) * Rad, rate, t0, t1, law, unit * start, unit * lift, poly));
 
     private void AddPiece(double from, double to, double start, double end, string? law, int move) =>
-        _pieces.Add(new(from * Rad, to * Rad, _unit * start, _unit * end, law, move));
+        pieces.Add(new(from * Rad, to * Rad, unit * start, unit * end, law, move));
 }

@@ -22,11 +22,7 @@ internal static class ChartCompiler
     {
         var problems = new ProblemSink(UnitOf(unitScale));
         var checks = spec.Moves.Select((m, i) => MoveCheck.Of(i, m, problems)).ToArray();
-        if (!double.IsFinite(spec.Rest))
-        {
-            problems.Add(-1, $"The rest position is {ProblemSink.N(spec.Rest)}, not a number.", $"Give a finite position in {problems.Unit}.");
-        }
-
+        problems.CheckFigure(-1, "The rest position is", "rest", spec.Rest, problems.Unit);
         var order = MoveOrder.Of(spec, checks, problems);
         var ends = EndSpeeds.Of(order, checks, problems);
         return problems.Count > 0

@@ -20,7 +20,7 @@ internal readonly record struct MoveCheck(bool Angles, bool Target, bool Shape)
             return problems.Count == before;
         }
 
-        if (!Sound(CheckFinite))
+        if (!Sound(CheckFigures))
         {
             return default;
         }
@@ -35,15 +35,9 @@ internal readonly record struct MoveCheck(bool Angles, bool Target, bool Shape)
         return new(angles, target, shape);
     }
 
-    private static void CheckFinite(int i, MoveSpec m, ProblemSink problems)
+    private static void CheckFigures(int i, MoveSpec m, ProblemSink problems)
     {
-        void Check(string name, double? value, string unit)
-        {
-            if (value is { } v && !double.IsFinite(v))
-            {
-                problems.Add(i, $"Move {i + 1} has {name} {ProblemSink.N(v)}, not a number.", $"Give {name} as a finite figure in {unit}.");
-            }
-        }
+        void Check(string key, double? value, string unit) => problems.CheckFigure(i, $"Move {i + 1} has {key}", key, value ?? 0, unit);
 
         Check("from", m.From, "deg");
         Check("to", m.To, "deg");
@@ -55,7 +49,7 @@ internal readonly record struct MoveCheck(bool Angles, bool Target, bool Shape)
         Check("speed-out", m.SpeedOut, problems.SpeedUnit);
         foreach (var (deg, value) in m.Points)
         {
-            Check("a point at", deg, "deg");
+            Check("a point's angle", deg, "deg");
             Check("a point's position", value, problems.Unit);
         }
     }
@@ -100,7 +94,7 @@ internal readonly record struct MoveCheck(bool Angles, bool Target, bool Shape)
     {
         if (!MotionLaws.Names.Contains(m.Law))
         {
-            problems.Add(i, $"Move {i + 1} has the unknown law '{m.Law}'.", $"Did you mean '{MotionLaws.Nearest(m.Law)}'? The laws are {string.Join(", ", MotionLaws.Names)}.");
+            problems.Add(i, $"Move {i + 1} has the unknown law '{m.Law}'.", (Spelling.Nearest(m.Law, MotionLaws.Names) is { } near ? $"Did you mean '{near}'? " : "") + $"The laws are {string.Join(", ", MotionLaws.Names)}.");
         }
     }
 

@@ -38,7 +38,7 @@ internal sealed record PlacedMove(int Index, MoveSpec Move, double Start, double
 
     /// <summary>Shaft angle of one stroke, degrees: what holds and pauses leave, shared by all strokes out and back.</summary>
     public static double StrokeOf(MoveSpec move) => move.Beats is { } n
-        ? (move.To - move.From - n * Told(move.Hold) - (n - 1) * Told(move.Pause)) / (2 * n)
+        ? (move.To - move.From - n * Told(move.Hold) - (n - 1) * Told(move.Pause)) / (2.0 * n)
         : move.To - move.From;
 
     private static double Told(double dwell) => dwell > ChartCompiler.SameAngle ? dwell : 0;

@@ -21,20 +21,20 @@ public sealed class TimingChart
     /// <summary>An angle within this of a knot counts as the knot when a side is asked for, rad: rounding of many added turns, far below any visible angle.</summary>
     public const double KnotTolerance = 1e-9;
 
-    private readonly ChartSpan[] _spans;
-    private readonly double[] _froms;
-    private readonly int[] _buckets;
-    private readonly double _origin;
-    private readonly double _bucketsPerRad;
+    private readonly ChartSpan[] spans;
+    private readonly double[] froms;
+    private readonly int[] buckets;
+    private readonly double origin;
+    private readonly double bucketsPerRad;
 
     internal TimingChart(double origin, ImmutableArray<ChartPiece> pieces, ChartSpan[] spans)
     {
-        _origin = origin;
+        this.origin = origin;
         Pieces = pieces;
-        _spans = spans;
-        _froms = [.. spans.Select(s => s.From)];
-        _buckets = Buckets(_froms);
-        _bucketsPerRad = _buckets.Length / Math.Tau;
+        this.spans = spans;
+        froms = [.. spans.Select(s => s.From)];
+        buckets = Buckets(froms);
+        bucketsPerRad = buckets.Length / Math.Tau;
         Knots = ChartKnots.Of(origin, spans);
         Min = spans.Min(s => s.Range().Min);
         Max = spans.Max(s => s.Range().Max);
@@ -61,7 +61,7 @@ public sealed class TimingChart
     public Jet Evaluate(Jet shaft)
     {
         var y = Wrap(shaft.Value);
-        return Chain(shaft, _spans[Find(y)].At(y));
+        return Chain(shaft, spans[Find(y)].At(y));
     }
 
     /// <summary>The same, but at a knot (within <see cref="KnotTolerance"/>) the values on the side asked for.</summary>
@@ -69,14 +69,14 @@ public sealed class TimingChart
     {
         var y = Wrap(shaft.Value);
         var i = Find(y);
-        var end = i + 1 < _froms.Length ? _froms[i + 1] : Math.Tau;
-        if (y - _froms[i] > KnotTolerance && end - y > KnotTolerance)
+        var end = i + 1 < froms.Length ? froms[i + 1] : Math.Tau;
+        if (y - froms[i] > KnotTolerance && end - y > KnotTolerance)
         {
-            return Chain(shaft, _spans[i].At(y));
+            return Chain(shaft, spans[i].At(y));
         }
 
-        var after = y - _froms[i] <= KnotTolerance ? i : Neighbour(i, 1);
-        return Chain(shaft, side == Side.Before ? _spans[Neighbour(after, -1)].AtEnd() : _spans[after].At(_froms[after]));
+        var after = y - froms[i] <= KnotTolerance ? i : Neighbour(i, 1);
+        return Chain(shaft, side == Side.Before ? spans[Neighbour(after, -1)].AtEnd() : spans[after].At(froms[after]));
     }
 
     private static Jet Chain(Jet shaft, LawValue q) => Jet.Chain(shaft, q.S, q.V, q.A);
@@ -103,20 +103,20 @@ public sealed class TimingChart
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Wrap(double angle)
     {
-        var y = angle - _origin;
+        var y = angle - origin;
         return y - Math.Tau * Math.Floor(y / Math.Tau);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Find(double y)
     {
-        var i = _buckets[Math.Min((int)(y * _bucketsPerRad), _buckets.Length - 1)];
-        while (i > 0 && y < _froms[i])
+        var i = buckets[Math.Min((int)(y * bucketsPerRad), buckets.Length - 1)];
+        while (i > 0 && y < froms[i])
         {
             i--;
         }
 
-        while (i + 1 < _froms.Length && y >= _froms[i + 1])
+        while (i + 1 < froms.Length && y >= froms[i + 1])
         {
             i++;
         }
@@ -124,5 +124,5 @@ public sealed class TimingChart
         return i;
     }
 
-    private int Neighbour(int i, int step) => (i + step + _spans.Length) % _spans.Length;
+    private int Neighbour(int i, int step) => (i + step + spans.Length) % spans.Length;
 }

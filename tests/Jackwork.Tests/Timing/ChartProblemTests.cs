@@ -120,6 +120,12 @@ public sealed class ChartProblemTests
     }
 
     [Fact]
+    public void TooLargeToUse() => One(0, "reach 10000000, not a usable number", "up to 1000000", Out with { Reach = 1e7 }, Back);
+
+    [Fact]
+    public void BeatsBeyondCounting() => One(0, "2147483647 beats", "fewer beats", Out with { Beats = int.MaxValue });
+
+    [Fact]
     public void RestNotANumber()
     {
         var p = Assert.Single(Problems(double.NaN, Out, Back));

@@ -32,7 +32,7 @@ public sealed class ChartPropertyTests
         });
 
     private static readonly Gen<ChartSpec> Spec = Gen.Select(
-        Gen.Double[-20, 20], Move.Array[1, 6], Gen.Double[0, 360], Gen.Double[0.2, 1].Array[7], Gen.Double[-0.5, 0.5].Array[7], LayOut);
+        Gen.Double[-20, 20], Move.Array[1, 6], Gen.Double[0, 1], Gen.Double[0.2, 1].Array[7], Gen.Double[-0.5, 0.5].Array[7], LayOut);
 
     [Fact]
     public void CompilesAndPositionRunsThroughEverywhere() => Spec.Sample(spec =>
@@ -170,27 +170,72 @@ public sealed class ChartPropertyTests
         Assert.All(moves.Skip(1).Take(lifts.Length - 1), m => Assert.True(chart.Evaluate(Jet.Variable(m.From * Deg)).First > 0));
     });
 
-    // Moves and gaps share the turn in the given proportions (a negative gap share closes it up); the last goes back to rest.
-    private static ChartSpec LayOut(double rest, MoveSpec[] moves, double origin, double[] lengths, double[] gaps)
+    // Whatever is written, it compiles to a chart that can be evaluated, or is refused with sentences.
+    [Fact]
+    public void NonsenseIsRefusedNotThrown()
+    {
+        var number = Gen.OneOf(Gen.Double, Gen.Double[-400, 800], Gen.Int[-4, 8].Select(i => 90.0 * i), Gen.Const(0.0));
+        var maybe = Gen.OneOf(Gen.Const((double?)null), number.Select(x => (double?)x));
+        var move = Gen.Select(
+            Gen.Select(number, number, maybe, maybe),
+            Gen.Select(Gen.Int[0, MotionLaws.Names.Count], Gen.OneOf(Gen.Int.Select(i => (int?)i), Gen.Int[1, 5].Select(i => (int?)i), Gen.Const((int?)null)), number, number),
+            Gen.Select(Gen.Select(number, number).Array[0, 3], maybe, maybe, Gen.Bool),
+            (a, b, c) => new MoveSpec
+            {
+                From = a.Item1,
+                To = a.Item2,
+                Reach = a.Item3,
+                By = a.Item4,
+                Law = b.Item1 < MotionLaws.Names.Count ? MotionLaws.Names[b.Item1] : "none such",
+                Beats = b.Item2,
+                Hold = b.Item3,
+                Pause = b.Item4,
+                Points = c.Item1,
+                SpeedIn = c.Item2,
+                SpeedOut = c.Item3,
+                ToRest = c.Item4,
+            });
+        Gen.Select(number, move.Array[0, 4], Gen.Double[0, 7]).Sample((rest, moves, x) =>
+        {
+            switch (TimingChart.Compile(new(rest, moves), TimingChart.Degrees))
+            {
+                case ChartResult.Compiled c:
+                    Assert.True(double.IsFinite(c.Chart.Evaluate(Jet.Variable(x)).Second));
+                    break;
+                case ChartResult.Refused r:
+                    Assert.NotEmpty(r.Problems);
+                    Assert.All(r.Problems, p => Assert.True(p.What.EndsWith('.') && p.Remedy.Length > 0));
+                    break;
+            }
+        });
+    }
+
+    // Moves and gaps share the turn in the given proportions (a negative gap closes up); the last goes back to rest and,
+    // for most shares of the free angle before the first, runs on past 360.
+    private static ChartSpec LayOut(double rest, MoveSpec[] moves, double share, double[] lengths, double[] gaps)
     {
         MoveSpec[] all = [.. moves, new() { From = 0, To = 1, ToRest = true, Law = "cycloidal" }];
-        var total = all.Select((_, i) => lengths[i] + Math.Max(0, gaps[i])).Sum();
+        var perShare = 350 / all.Select((_, i) => lengths[i] + Math.Max(0, gaps[i])).Sum();
         var (placed, at) = (new List<MoveSpec>(), 0.0);
         for (var i = 0; i < all.Length; i++)
         {
-            // Begun at an angle of the turn, the first move's start being the smallest from.
-            var (from, length) = (origin * 0.1 + at, 355 * lengths[i] / total * 0.9);
+            var length = perShare * lengths[i];
             placed.Add(all[i] with
             {
-                From = from,
-                To = from + length,
+                From = at,
+                To = at + length,
                 Hold = all[i].Hold * length,
                 Pause = all[i].Pause * length,
-                Points = [.. all[i].Points.Select(p => (from + p.Deg * length, p.Value))],
             });
-            at += length + 355 * Math.Max(0, gaps[i]) / total * 0.9;
+            at += length + perShare * Math.Max(0, gaps[i]);
         }
 
-        return new(rest, placed);
+        var origin = share * (359.9 - placed[^1].From);
+        return new(rest, [.. placed.Select(m => m with
+        {
+            From = origin + m.From,
+            To = origin + m.To,
+            Points = [.. m.Points.Select(p => (origin + m.From + p.Deg * (m.To - m.From), p.Value))],
+        })]);
     }
 }

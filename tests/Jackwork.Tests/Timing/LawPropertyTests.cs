@@ -92,7 +92,7 @@ public sealed class LawPropertyTests
     [InlineData("Harmonic", "harmonic")]
     [InlineData("poly-345", "polynomial-345")]
     [InlineData("quintik", "quintic")]
-    public void NearestName(string wrong, string right) => Assert.Equal(right, MotionLaws.Nearest(wrong));
+    public void NearestName(string wrong, string right) => Assert.Equal(right, Spelling.Nearest(wrong, MotionLaws.Names));
 
     [Fact]
     public void DefaultIsTheSlowestSmoothLaw() =>

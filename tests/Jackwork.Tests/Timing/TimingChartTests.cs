@@ -166,6 +166,36 @@ public sealed class TimingChartTests
         Assert.All(chart.Knots, k => Assert.False(k.HasVelocityJump || k.HasAccelerationJump));
     }
 
+    // A steady move down at 0.5 a degree, then straight up again: the quintic takes the speed over and dips first.
+    [Fact]
+    [Trait("Proof", "closed form")]
+    public void ATurnIntoAMoveTheOtherWayDipsFirst()
+    {
+        var chart = Slide(
+            0,
+            new MoveSpec { From = 0, To = 40, By = -20, Law = "constant-velocity" },
+            Quintic(40, 80, 10),
+            new MoveSpec { From = 200, To = 300, ToRest = true });
+        Assert.Equal(-0.5, chart.Evaluate(Jet.Variable(40 * Deg), Side.After).First * Deg, 1e-13);
+        Assert.True(chart.Min < -20);
+        Assert.Equal(10, chart.Max, 1e-12);
+    }
+
+    // Two steady beats of 10 mm, 10 deg a way, come back at -1 mm per deg.
+    [Fact]
+    [Trait("Proof", "closed form")]
+    public void AQuinticTakesTheSpeedOfTheLastBeatBack()
+    {
+        var chart = Slide(
+            0,
+            new MoveSpec { From = 0, To = 40, By = 10, Beats = 2, Law = "constant-velocity" },
+            Quintic(40, 60, -20),
+            new MoveSpec { From = 200, To = 300, ToRest = true });
+        Assert.Equal(-1, chart.Evaluate(Jet.Variable(40 * Deg), Side.Before).First * Deg, 1e-12);
+        Assert.Equal(-1, chart.Evaluate(Jet.Variable(40 * Deg), Side.After).First * Deg, 1e-12);
+        Assert.Equal(-20, chart.Min, 1e-12);
+    }
+
     [Fact]
     [Trait("Proof", "closed form")]
     public void ACurveRunsThroughItsPoints()

@@ -37,26 +37,4 @@ public static class MotionLaws
 
     /// <summary>The normalised law of that name, or null.</summary>
     public static MotionLaw? Find(string name) => All.FirstOrDefault(l => l.Name == name);
-
-    /// <summary>The known name that takes the fewest changed letters to reach from <paramref name="name"/>.</summary>
-    public static string Nearest(string name) => Names.MinBy(known => Distance(name.ToLowerInvariant(), known))!;
-
-    // Levenshtein's distance: letters inserted, left out or changed.
-    private static int Distance(string a, string b)
-    {
-        var row = Enumerable.Range(0, b.Length + 1).ToArray();
-        for (var i = 1; i <= a.Length; i++)
-        {
-            var corner = row[0];
-            row[0] = i;
-            for (var j = 1; j <= b.Length; j++)
-            {
-                var changed = corner + (a[i - 1] == b[j - 1] ? 0 : 1);
-                corner = row[j];
-                row[j] = Math.Min(changed, Math.Min(row[j], row[j - 1]) + 1);
-            }
-        }
-
-        return row[b.Length];
-    }
 }

@@ -1,0 +1,74 @@
+using System.Globalization;
+using System.Text;
+using Jackwork.Checks;
+
+namespace Jackwork.Shop.Package;
+
+/// <summary>The page that lies on top of the package: what is in it, how to read it, and what to mind.</summary>
+internal static class ReadFirst
+{
+    /// <summary>Each step where cutting this package can hurt, and the usual caution (common practice, no source).</summary>
+    private static readonly string[] Cautions =
+    [
+        "Rotating cutters: eye protection, no gloves or loose sleeves, work clamped down; never reach in while the spindle turns.",
+        "Dust of plywood and hardwood: extraction at the cutter and a mask; hardwood dust is counted as a cause of cancer.",
+        "Never put PVC under a laser: it gives off hydrogen chloride.",
+        "Brazing: ventilate, and use cadmium-free filler.",
+        "Lathe work: no loose clothing, chuck key out before the start.",
+        "Finishes: ventilate, no flames, dry soaked rags in the open.",
+        "A finished piece has finger traps and small parts. One that is sold as a toy falls under toy-safety law; let a qualified person decide.",
+        "Local rules and licensed practice come before anything written here.",
+    ];
+
+    /// <summary>The text.</summary>
+    public static string Write(Proof proof, Verdict verdict, IReadOnlyList<Profile> profiles, int pieces)
+    {
+        var b = new StringBuilder();
+        void Line(string s = "") => b.Append(s).Append('\n');
+        Line(proof.Machine.Design.Title);
+        Line(new string('=', proof.Machine.Design.Title.Length));
+        Line();
+        var faults = verdict.Findings.Count(f => f.Level == Level.Fault);
+        Line(faults == 0
+            ? "The checks found no fault."
+            : string.Create(CultureInfo.InvariantCulture, $"The checks found {faults} fault{(faults == 1 ? "" : "s")}. Don't cut from these files before they are mended; verdict.json lists them."));
+        Line(string.Create(CultureInfo.InvariantCulture, $"For {pieces} piece{(pieces == 1 ? "" : "s")}. Cutter {proof.Cutter:0.##} mm."));
+        Line();
+        Line("What is here");
+        Line("  cams/     each cam: outline to cut (DXF and SVG), and its table (CSV)");
+        if (profiles.Any(p => p.Folder == "gears"))
+        {
+            Line("  gears/    each spur wheel: outline to cut (DXF and SVG); wheels.csv: what to measure on them");
+        }
+
+        Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
+        Line("  profiles.csv   all profiles with their sizes");
+        Line("  verdict.json   the whole result of the checks");
+        foreach (var p in profiles.Where(p => p.Refused is not null))
+        {
+            Line($"  not drawn: {p.Folder}/{p.Name}, because {p.Refused}");
+        }
+
+        Line();
+        Line("How to read the outlines");
+        Line("  Full size, in mm. Before cutting, measure a bore on the first part against its drawing.");
+        Line("  Layers: cut (run the cutter along its outside), drill (bores), engrave (marks and names).");
+        Line("  Outlines are the finished edge; the cutter's radius is yours to offset.");
+        Line("  Each is seen from the tip of its shaft's axis with the crank at 0. Set all timing marks up, and the wheels mesh and the piece stands as drawn.");
+        Line();
+        Line("Set over: how far a follower stands from where it is drawn on its member, so that it rests on the base circle asked for");
+        foreach (var cam in proof.Cams)
+        {
+            Line(string.Create(CultureInfo.InvariantCulture, $"  {cam.Name}: {(cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver):0.###} {(cam.Follower.Turns ? "deg" : "mm")}, base circle {cam.BaseRadius:0.###} mm radius"));
+        }
+
+        Line();
+        Line("Cautions");
+        foreach (var c in Cautions)
+        {
+            Line("  - " + c);
+        }
+
+        return b.ToString();
+    }
+}

@@ -1,0 +1,43 @@
+namespace Jackwork.Design;
+
+/// <summary>A plate cam.</summary>
+[Section("cam", "A plate cam on a shaft, this member being its follower. The outline is worked out from the timing chart of the acted member that hangs on it. Shaft and follower must sit on the same carrier; a turning follower's axis is parallel to the shaft, a sliding follower's travel is at right angles to it.", """
+    members:
+      shaft:
+        pivot: {through: [0, 40, 0], along: x}
+      lifter:
+        slide: {along: y}
+        cam: {on: shaft, follower: {roller: 10, at: [0, 68, 0]}, base: 22, hub: 14, bore: 6}
+    timing:
+      lifter:
+        over: shaft
+        moves:
+          - {from: 40, to: 140, reach: 9}
+          - {from: 220, to: 320, reach: rest}
+    """)]
+public sealed record CamSpec
+{
+    /// <summary>The shaft that carries the cam.</summary>
+    [Key("The shaft that carries the cam.", Required = true)]
+    public string On { get; init; } = "";
+
+    /// <summary>What touches the cam.</summary>
+    [Key("What touches the cam.", Required = true)]
+    public FollowerSpec Follower { get; init; } = new();
+
+    /// <summary>Base circle radius, mm.</summary>
+    [Key("Radius of the base circle, the smallest radius of the outline. Not given: as the follower is drawn. `auto`: the smallest that keeps the limits. Otherwise the follower is set over on its member until it touches this circle.", Unit = "mm", OrWord = "auto", Min = 1, Max = 1000)]
+    public NumberOrWord? Base { get; init; }
+
+    /// <summary>Hub diameter, mm.</summary>
+    [Key("Diameter of the hub or collet that the cam must clear; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
+    public double? Hub { get; init; }
+
+    /// <summary>Bore, mm.</summary>
+    [Key("Bore of the cam; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
+    public double? Bore { get; init; }
+
+    /// <summary>Free remark.</summary>
+    [Key("Any remark.")]
+    public string? Note { get; init; }
+}

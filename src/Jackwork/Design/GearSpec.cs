@@ -1,0 +1,56 @@
+namespace Jackwork.Design;
+
+/// <summary>A pair of toothed wheels.</summary>
+[Section("gear", "A pair of toothed wheels: the first number of each pair belongs to the driver, the second to this member. On parallel shafts they are involute spur wheels and their outlines are made; on other shafts (bevel, worm) only the tooth counts are used.", """
+    members:
+      shaft:
+        pivot: {through: [0, 40, 0], along: x}
+      main:
+        pivot: {through: [0, 100, 0], along: x}
+        gear: {with: shaft, teeth: [12, 36], module: 2.5, shift: [0.35, -0.35], thinning: 0.1}
+      turntable:
+        pivot: {through: [0, 150, 0], along: y}
+        gear: {with: main, teeth: [1, 40], sense: opposite, note: a worm}
+    """)]
+public sealed record GearSpec
+{
+    /// <summary>The driving member.</summary>
+    [Key("The driving member.", Required = true)]
+    public string With { get; init; } = "";
+
+    /// <summary>Teeth of driver and driven.</summary>
+    [Key("Teeth of the driver and of this member (a worm's starts count as its teeth).", Required = true, Count = 2, Min = 1, Max = 500)]
+    public IReadOnlyList<int> Teeth { get; init; } = [];
+
+    /// <summary>Module, mm.</summary>
+    [Key("Module of the teeth; needed on parallel shafts.", Unit = "mm", Min = 0.2, Max = 20)]
+    public double? Module { get; init; }
+
+    /// <summary>Profile shift coefficients.</summary>
+    [Key("Profile shift coefficients; 0 and 0 if not given.", Count = 2, Min = -2, Max = 2)]
+    public IReadOnlyList<double>? Shift { get; init; }
+
+    /// <summary>Ring and pinion.</summary>
+    [Key("Whether the wheel with more teeth is a ring with inside teeth.")]
+    public bool Inside { get; init; }
+
+    /// <summary>Pressure angle, degrees.</summary>
+    [Key("Pressure angle; 20 if not given.", Unit = "deg", Min = 10, Max = 35)]
+    public double? PressureAngle { get; init; }
+
+    /// <summary>How much each tooth is thinned, mm.</summary>
+    [Key("How much thinner each tooth is cut than the pitch would give, along the reference circle, so that wood runs free; 0 if not given.", Unit = "mm", Min = 0, Max = 2)]
+    public double? Thinning { get; init; }
+
+    /// <summary>Bores, mm.</summary>
+    [Key("Bores of the two wheels; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
+    public IReadOnlyList<double>? Bores { get; init; }
+
+    /// <summary>Sense on shafts that are not parallel.</summary>
+    [Key("On shafts that are not parallel: whether a positive turn of the driver turns this member in the `same` or the `opposite` sense about its own axis.", Words = "same opposite")]
+    public string? Sense { get; init; }
+
+    /// <summary>Free remark.</summary>
+    [Key("Any remark.")]
+    public string? Note { get; init; }
+}

@@ -1,0 +1,55 @@
+namespace Jackwork.Design;
+
+/// <summary>One moving part and what makes it move.</summary>
+[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has `gear`, `belt`, `rod`, `slot` or `cam`. Names are lower-case letters, digits and hyphens.", """
+    members:
+      shaft:
+        note: the hand turns this one
+        pivot: {through: [0, 40, 0], along: x}
+      turntable:
+        pivot: {through: [0, 90, 0], along: y}
+        gear: {with: shaft, teeth: [12, 48], sense: same}
+      dancer:
+        note: rides on the turntable and bows as it goes round
+        on: turntable
+        pivot: {through: [20, 92, 0], along: z}
+        rod: {from: shaft, pins: [[0, 40, 6], [32, 100, 0]]}
+    """)]
+public sealed record MemberSpec
+{
+    /// <summary>The member that carries this one; the case if not given.</summary>
+    [Key("The member that carries this one; the case if not given.")]
+    public string? On { get; init; }
+
+    /// <summary>It turns.</summary>
+    [Key("It turns about an axis; its coordinate is in degrees.")]
+    public PivotSpec? Pivot { get; init; }
+
+    /// <summary>It slides.</summary>
+    [Key("It slides along a line; its coordinate is in mm.")]
+    public SlideSpec? Slide { get; init; }
+
+    /// <summary>Driven by toothed wheels.</summary>
+    [Key("Driven by a pair of toothed wheels.")]
+    public GearSpec? Gear { get; init; }
+
+    /// <summary>Driven by belt or chain.</summary>
+    [Key("Driven by a belt or chain.")]
+    public BeltSpec? Belt { get; init; }
+
+    /// <summary>Driven by a rod between two pins.</summary>
+    [Key("Driven by a rod between two pins.")]
+    public RodSpec? Rod { get; init; }
+
+    /// <summary>Driven by a pin in a slot.</summary>
+    [Key("Driven by a pin in a straight slot.")]
+    public SlotSpec? Slot { get; init; }
+
+    /// <summary>Driven by a plate cam.</summary>
+    [Key("Driven by a plate cam.")]
+    public CamSpec? Cam { get; init; }
+
+    /// <summary>Free remark.</summary>
+    [Key("Any remark.")]
+    public string? Note { get; init; }
+}

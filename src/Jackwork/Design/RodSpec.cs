@@ -1,0 +1,31 @@
+using Jackwork.Geometry;
+
+namespace Jackwork.Design;
+
+/// <summary>A rod between two pins.</summary>
+[Section("rod", "A rigid rod with a free joint at each end, in the plane or in space.", """
+    members:
+      shaft:
+        pivot: {through: [0, 40, 0], along: x}
+      wing:
+        pivot: {through: [0, 110, 10], along: z}
+        rod: {from: shaft, pins: [[0, 40, 8], [25, 112, 10]]}
+    """)]
+public sealed record RodSpec
+{
+    /// <summary>The driving member.</summary>
+    [Key("The driving member.", Required = true)]
+    public string From { get; init; } = "";
+
+    /// <summary>The two pins as drawn.</summary>
+    [Key("The two pins as drawn: the driver's, then this member's.", Unit = "mm", Required = true, Count = 2)]
+    public IReadOnlyList<Point3> Pins { get; init; } = [];
+
+    /// <summary>Length between the pins, mm.</summary>
+    [Key("Length between the pins as it is made; the distance as drawn if not given.", Unit = "mm", Min = 0.1, Max = 10000)]
+    public double? Length { get; init; }
+
+    /// <summary>Free remark.</summary>
+    [Key("Any remark.")]
+    public string? Note { get; init; }
+}
