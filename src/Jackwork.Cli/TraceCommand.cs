@@ -22,6 +22,11 @@ internal sealed class TraceCommand : Command<TraceCommand.Settings>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var terminal = (Terminal)context.Data!;
+        if (string.IsNullOrEmpty(settings.Member))
+        {
+            throw new BadInputException("jackwork: --member names no member. Try 'jackwork --help'.");
+        }
+
         var machine = settings.Load();
         var names = machine.Members.Select(m => m.Name).ToList();
         var index = names.IndexOf(settings.Member);
