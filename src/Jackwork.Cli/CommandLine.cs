@@ -38,6 +38,7 @@ internal static class CommandLine
             c.SetApplicationVersion(typeof(CommandLine).Assembly.GetName().Version!.ToString(3));
             c.ConfigureConsole(args.Length == 0 ? console.Messages : console.Output);
             c.PropagateExceptions();
+            c.UseStrictParsing();
             c.AddCommand<CheckCommand>("check").WithData(console).WithDescription("Proves a design over its whole performance and prints the verdict.").WithExample("check", "examples/keeper");
             c.AddCommand<MakeCommand>("make").WithData(console).WithDescription("Writes what is cut and kept: outlines, tables, charts, verdict.").WithExample("make", "examples/keeper", "--out", "out/keeper");
             c.AddCommand<TraceCommand>("trace").WithData(console).WithDescription("Prints a member's position, speed and acceleration over the performance as CSV.").WithExample("trace", "examples/keeper", "--member", "gull");

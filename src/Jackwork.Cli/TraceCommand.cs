@@ -22,6 +22,12 @@ internal sealed class TraceCommand : Command<TraceCommand.Settings>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var terminal = (Terminal)context.Data!;
+        if (!Names.IsName(settings.Member))
+        {
+            // Nothing at all after --member comes here as a word that no member can have.
+            throw new BadInputException("jackwork: --member names no member. Try 'jackwork --help'.");
+        }
+
         var machine = settings.Load();
         var names = machine.Members.Select(m => m.Name).ToList();
         var index = names.IndexOf(settings.Member);

@@ -6,7 +6,7 @@ internal static class Spelling
     /// <summary>Longest word looked at; longer ones are no slip of the pen.</summary>
     private const int Longest = 60;
 
-    /// <summary>The known name nearest to <paramref name="wrong"/> by edit distance, or null when none is near.</summary>
+    /// <summary>The known name nearest to <paramref name="wrong"/> by edit distance, or null when none is near; of equally near ones that of the nearest length.</summary>
     public static string? Nearest(string wrong, IEnumerable<string> known)
     {
         if (wrong.Length > Longest)
@@ -19,7 +19,7 @@ internal static class Spelling
         foreach (var k in known)
         {
             var d = IsShortFor(wrong, k) ? 1 : Distance(wrong.ToLowerInvariant(), k);
-            if (d < least)
+            if (d < least || (d == least && best is not null && Math.Abs(k.Length - wrong.Length) < Math.Abs(best.Length - wrong.Length)))
             {
                 (best, least) = (k, d);
             }

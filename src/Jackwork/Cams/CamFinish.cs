@@ -13,7 +13,8 @@ internal static class CamFinish
     public static Cam Finish(CamDefinition cam, Motion.Motion between, double cutter)
     {
         var machine = cam.Motion.Machine;
-        var outline = CamOutline.Fit(TrueEnvelope.RoundTheCam(cam));
+        var envelope = TrueEnvelope.Of(cam);
+        var outline = CamOutline.Fit(envelope.Samples);
         var reach = CutterReach.Of(outline, cutter / 2);
         var plane = new CamPlane(machine.Members[cam.Drive.Driver].Joint);
         return new(
@@ -24,7 +25,7 @@ internal static class CamFinish
             cam.Follower,
             cam.Profile,
             outline,
-            Error(cam, between, outline),
+            Error(cam, between, envelope, outline),
             reach.AsCut,
             reach.Left,
             cam.BaseRadius,
@@ -36,8 +37,8 @@ internal static class CamFinish
             cam.Corners);
     }
 
-    // True points halfway between the samples against the loop. Where undercut has taken the truth away there is none to hold it against.
-    private static double Error(CamDefinition cam, Motion.Motion between, Outline outline)
+    // True points halfway between the samples against the loop; between those that stand in it, since what undercut takes away is not there to be held against.
+    private static double Error(CamDefinition cam, Motion.Motion between, TrueEnvelope envelope, Outline outline)
     {
         var q = between.Of(cam.Drive.Driven);
         var t = between.Of(cam.Drive.Driver);
@@ -46,18 +47,12 @@ internal static class CamFinish
         for (var k = 0; k < cam.Turn.Steps - 1; k++)
         {
             var i = cam.Turn.Sense > 0 ? cam.Turn.Steps - 2 - k : k;
-            if (cam.Corners.Any(c => Math.Floor(c / cam.Motion.Machine.Performance.Step) == i))
+            if (envelope.StandsFrom(i))
             {
-                continue;
-            }
-
-            var s = cam.Follower.Sample(q[i], t[i]);
-            if (!cam.Profile.IsUndercut)
-            {
-                worst = Math.Max(worst, walk.DistanceTo(s.Point));
+                worst = Math.Max(worst, walk.DistanceTo(cam.Follower.Sample(q[i], t[i]).Point));
             }
         }
 
-        return cam.Profile.IsUndercut ? double.NaN : worst;
+        return worst;
     }
 }

@@ -6,6 +6,9 @@ namespace Jackwork.Cams;
 /// <summary>Makes the cams of a machine from its motion.</summary>
 internal static class CamMaker
 {
+    /// <summary>Crank angles nearer than this are one, rad: rounding of added turns.</summary>
+    private const double SameCrank = 1e-9;
+
     /// <summary>The cam of one acted member.</summary>
     public static CamDefinition Define(Motion.Motion motion, Acted acted, Limits limits)
     {
@@ -57,8 +60,11 @@ internal static class CamMaker
         foreach (var knot in jumps)
         {
             var period = 2 * Math.PI / rate;
-            var first = knot.Angle / rate;
-            for (var crank = first - period * Math.Floor(first / period); crank < end - 1e-9; crank += period)
+            var first = knot.Angle / rate - period * Math.Floor(knot.Angle / rate / period);
+
+            // A corner at the very start of the turn must not be taken for one at its end by rounding.
+            first = first > period - SameCrank ? 0 : first;
+            for (var crank = first; crank < end - SameCrank; crank += period)
             {
                 list.Add(crank);
             }

@@ -13,6 +13,9 @@ internal static class CamOutline
     /// <summary>Change of tangent between neighbouring samples, beyond what their curvature explains, that makes a corner, rad.</summary>
     private const double Corner = 0.02;
 
+    /// <summary>Samples nearer than this are one point, mm: rounding only.</summary>
+    private const double Same = 1e-6;
+
     /// <summary>The loop, counter-clockwise.</summary>
     public static Outline Fit(IReadOnlyList<CamSample> roundTheCam)
     {
@@ -45,7 +48,7 @@ internal static class CamOutline
         return new([.. segments]);
     }
 
-    // Splits the loop where its tangent jumps.
+    // Splits the loop where its tangent jumps, and where a point comes twice, as it does where one kind of piece ends and another begins.
     private static List<(OutlinePoint[] Points, bool Closed)> Runs(IReadOnlyList<CamSample> samples)
     {
         var n = samples.Count;
@@ -68,6 +71,11 @@ internal static class CamOutline
 
     private static bool IsCorner(in CamSample a, in CamSample b)
     {
+        if (a.Point.DistanceTo(b.Point) < Same)
+        {
+            return true;
+        }
+
         var turned = Math.Abs(Math.Atan2(a.Tangent.Cross(b.Tangent), a.Tangent.Dot(b.Tangent)));
         var explained = a.Point.DistanceTo(b.Point) / Math.Max(1e-3, Math.Min(Math.Abs(a.Radius), Math.Abs(b.Radius)));
         return turned > Corner + 1.5 * explained;

@@ -59,10 +59,10 @@ public sealed class CamProfile
             samples[i] = follower.Sample(q[i], t[i]);
         }
 
-        FindWorst();
+        FindWorst(follower.EntersHollows);
     }
 
-    private void FindWorst()
+    private void FindWorst(bool enters)
     {
         (MaxPressureAngle, MinConvexRadius, MinConcaveRadius) = (0, double.PositiveInfinity, double.PositiveInfinity);
         var (least, most) = (double.PositiveInfinity, double.NegativeInfinity);
@@ -74,8 +74,9 @@ public sealed class CamProfile
                 (MaxPressureAngle, MaxPressureStep) = (s.PressureAngle, i);
             }
 
-            // A pitch curve that bends outward carries a convex outline, down to a fold where its radius is less than the roller's.
-            if (s.PitchRadius > 0 || s.Radius == s.PitchRadius)
+            // A pitch curve that bends outward carries a convex outline, down to a fold where its radius is less than the
+            // roller's. What would be a hollow for a flat face is a fold too.
+            if (s.PitchRadius > 0 || !enters)
             {
                 if (s.Radius < MinConvexRadius)
                 {

@@ -14,6 +14,8 @@ namespace Jackwork.Cams;
 /// </remarks>
 internal abstract class FlatFollower : Follower
 {
+    public override bool EntersHollows => false;
+
     protected static CamSample FromFace(Jet h, Jet w, double pressureAngle, double faceOffset)
     {
         var h1 = h.First / w.First;

@@ -14,6 +14,9 @@ public abstract class Follower
     /// <summary>Whether the follower turns (a lever) or slides (a stem).</summary>
     public abstract bool Turns { get; }
 
+    /// <summary>Whether it can touch a hollow of the outline, as a roller can and a flat face can't.</summary>
+    public abstract bool EntersHollows { get; }
+
     /// <summary>How far it is set over on its member from where it is drawn, rad for a lever, mm for a stem.</summary>
     public abstract double SetOver { get; }
 

@@ -20,6 +20,8 @@ internal abstract class RollerFollower(double radius) : Follower
     /// <summary>Radius of the roller or round end, mm.</summary>
     public double Radius { get; } = radius;
 
+    public override bool EntersHollows => true;
+
     /// <summary>Finishes a sample from the pitch curve's jets and the direction in which the centre moves, both seen from the cam.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     protected CamSample FromPitch(Jet x, Jet y, Vec2 u, double turning)

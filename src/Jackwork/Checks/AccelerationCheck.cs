@@ -38,7 +38,7 @@ internal sealed class AccelerationCheck : ICheck
                 yield return new(
                     a > limit ? Level.Fault : Level.Caution, Name, cam.Name, Proof.Deg(at), Proof.Deg(at), a / 1000, limit / 1000, "m/s2",
                     FormattableString.Invariant($"at {proof.Machine.Design.Crank.Rpm:0.#} rpm the follower '{cam.Name}' is thrown with {a / 1000:0.##} m/s² at {proof.Where(at, cam.Shaft)}, limit {limit / 1000:0.##} m/s²; it may leave its cam"),
-                    FormattableString.Invariant($"Turn more slowly (up to {proof.Machine.Design.Crank.Rpm * Math.Sqrt(limit / a):0} rpm), spread the move over more of the turn, or hold the follower by a spring"));
+                    FormattableString.Invariant($"Turn more slowly (up to {Math.Floor(proof.Machine.Design.Crank.Rpm * Math.Sqrt(limit / a) * 10) / 10:0.#} rpm), spread the move over more of the turn, or hold the follower by a spring"));
             }
         }
     }

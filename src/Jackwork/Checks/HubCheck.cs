@@ -1,3 +1,5 @@
+using Jackwork.Cams;
+
 namespace Jackwork.Checks;
 
 /// <summary>A cam that does not stand out beyond its hub, so that the follower would run onto the hub.</summary>
@@ -10,15 +12,16 @@ internal sealed class HubCheck : ICheck
         foreach (var (cam, _, _) in proof.SoundCams)
         {
             var rim = cam.SmallestRadius - cam.HubRadius;
-            if (rim >= proof.Limits.Rim)
+            if (rim >= proof.Limits.Rim - CamOutline.FitTolerance)
             {
+                // The loop that is cut may lie that much inside the true outline.
                 continue;
             }
 
             yield return new(
                 Level.Fault, Name, cam.Name, null, null, cam.SmallestRadius, cam.HubRadius + proof.Limits.Rim, "mm",
                 FormattableString.Invariant($"the cam of '{cam.Name}' is too small for its hub: its smallest radius is {cam.SmallestRadius:0.##} mm, but a hub of {2 * cam.HubRadius:0.##} mm and {proof.Limits.Rim:0.##} mm of wood round it ask {cam.HubRadius + proof.Limits.Rim:0.##} mm"),
-                FormattableString.Invariant($"Give a base radius of {cam.HubRadius + proof.Limits.Rim:0.#} mm or more, or a smaller hub"));
+                FormattableString.Invariant($"Give a base radius of {Math.Ceiling(10 * (cam.HubRadius + proof.Limits.Rim)) / 10:0.#} mm or more, or a smaller hub"));
         }
     }
 }

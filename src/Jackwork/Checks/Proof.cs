@@ -82,9 +82,10 @@ public sealed class Proof
         return proof;
     }
 
-    /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn.</summary>
+    /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn. Past the performance's end it starts anew.</summary>
     public string Where(double crank, int shaft)
     {
+        crank = crank > Machine.Performance.Length ? crank - Machine.Performance.Length : crank;
         var own = FormattableString.Invariant($"crank {Deg(crank):0.#}°");
         return shaft == Machine.Crank || Machine.Turns[shaft] is null ? own : FormattableString.Invariant($"{Machine.NameOf(shaft)} {ShaftDeg(crank, shaft):0.#}° ({own})");
     }

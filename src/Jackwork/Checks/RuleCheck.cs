@@ -27,7 +27,8 @@ internal sealed class RuleCheck : ICheck
         var acting = machine.Members[rule.While.Member];
         var shaft = machine.Acted.FirstOrDefault(a => a.Member == rule.Keep.Member)?.Shaft
             ?? machine.Acted.FirstOrDefault(a => a.Member == rule.While.Member)?.Shaft ?? machine.Crank;
-        var width = Proof.Deg(broken.To - broken.From) * Math.Abs(machine.Turns[shaft]!.Value.Value);
+        // Rounded up, so that what is advised is enough.
+        var width = Math.Ceiling(10 * Proof.Deg(broken.To - broken.From) * Math.Abs(machine.Turns[shaft]!.Value.Value)) / 10;
         var where = broken.Always ? "over the whole performance" : $"from {proof.Where(broken.From, shaft)} to {proof.Where(broken.To, shaft)}";
         var advice = broken switch
         {

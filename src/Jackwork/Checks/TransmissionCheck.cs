@@ -38,9 +38,10 @@ internal sealed class TransmissionCheck : ICheck
 
             var at = proof.At(step);
             var shaft = machine.Acted.FirstOrDefault(a => a.Chain.Contains(r))?.Shaft ?? machine.Crank;
+            var astray = machine.Members[r.Driven].Joint.Kind == JointKind.Pivot ? "towards its axis" : "sideways";
             yield return new(
                 angle < limit ? Level.Fault : Level.Caution, Name, machine.NameOf(r.Driven), Proof.Deg(at), Proof.Deg(at), Proof.Deg(angle), Proof.Deg(limit), "deg",
-                FormattableString.Invariant($"the {r.Kind} from '{machine.NameOf(r.Driver)}' pushes '{machine.NameOf(r.Driven)}' {(angle < limit ? "too much towards its axis" : "close to the limit towards its axis")}: transmission angle {Proof.Deg(angle):0.#}° at {proof.Where(at, shaft)}, limit {Proof.Deg(limit):0.#}°"),
+                FormattableString.Invariant($"the {r.Kind} from '{machine.NameOf(r.Driver)}' pushes '{machine.NameOf(r.Driven)}' {(angle < limit ? "too much" : "close to the limit")} {astray}: transmission angle {Proof.Deg(angle):0.#}° at {proof.Where(at, shaft)}, limit {Proof.Deg(limit):0.#}°"),
                 $"Move the pin on '{machine.NameOf(r.Driven)}' so that the {r.Kind} stands nearer to square in mid-move, or ask a smaller move");
         }
     }

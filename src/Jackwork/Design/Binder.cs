@@ -119,6 +119,13 @@ internal sealed class Binder(ProblemList problems)
     {
         var unit = key.Unit.Length > 0 ? " " + key.Unit : "";
         var kind = whole ? "a whole number" : "a number";
+        if (key.Min == key.Max)
+        {
+            // One value only, as for the version.
+            var only = key.Min.ToString(CultureInfo.InvariantCulture);
+            return node is ScalarNode { Quoted: false } v && v.Text == only ? (whole ? (object)(int)key.Min : key.Min) : Wrong(node, path, only, "Write " + only);
+        }
+
         var range = (double.IsFinite(key.Min), double.IsFinite(key.Max)) switch
         {
             (true, true) => FormattableString.Invariant($" from {key.Min} to {key.Max}{unit}"),

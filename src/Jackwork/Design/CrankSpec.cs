@@ -1,6 +1,6 @@
 namespace Jackwork.Design;
 
-/// <summary>The crank.</summary>
+/// <summary>What the hand turns, and how fast.</summary>
 [Section("crank", "The handle that the piece is turned by. Its coordinate is the crank angle, positive about its axis by the right-hand rule.", """
     crank: {turns: shaft, rpm: 40, radius: 45}
     """)]

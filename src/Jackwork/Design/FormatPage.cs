@@ -69,7 +69,8 @@ public static class FormatPage
     private static string Kind(Type type, KeyAttribute key)
     {
         var unit = key.Unit.Length > 0 ? ", " + key.Unit : "";
-        var range = double.IsFinite(key.Min) && double.IsFinite(key.Max) ? FormattableString.Invariant($", {key.Min} to {key.Max}")
+        var range = key.Min == key.Max ? FormattableString.Invariant($", {key.Min}")
+            : double.IsFinite(key.Min) && double.IsFinite(key.Max) ? FormattableString.Invariant($", {key.Min} to {key.Max}")
             : double.IsFinite(key.Min) ? FormattableString.Invariant($", {key.Min} or more") : "";
         if (KeyInfo.ItemOf(type, typeof(IReadOnlyList<>)) is { } item)
         {

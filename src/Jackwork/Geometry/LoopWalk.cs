@@ -16,7 +16,8 @@ internal sealed class LoopWalk(Outline loop)
         }
 
         var here = loop.Segments[at].DistanceTo(p);
-        for (var ahead = 1; ahead <= 2; ahead++)
+        // Once round is enough: where segments are equally near (a circle of two arcs, seen from its middle), going on would never end.
+        for (var (ahead, hops) = (1, 0); ahead <= 2 && hops < n; ahead++, hops++)
         {
             var next = (at + ahead) % n;
             var there = loop.Segments[next].DistanceTo(p);

@@ -64,7 +64,7 @@ public sealed class RodDrive : Relation
         miss = 0;
         if (x.Kind == JointKind.Slide)
         {
-            var slid = Equations.Slide(d.Dot(x.Point.U), dd - Length * Length, history, out branch, out var shortfall);
+            var slid = Equations.Slide(d.Dot(x.Point.U), dd - Length * Length, Length, history, out branch, out var shortfall);
             miss = shortfall > 0 ? Math.Sqrt(shortfall + Length * Length) - Length : 0;
             return slid;
         }

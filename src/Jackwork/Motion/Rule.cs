@@ -20,6 +20,36 @@ public readonly record struct Condition(int Member, double Low, double High, int
         var off = Math.IEEERemainder(Around * q - (Low + half), 2 * Math.PI);
         return half - Math.Abs(off);
     }
+
+    /// <summary>The condition with each bound moved outward by <paramref name="by"/>, rad or mm (inward if negative).</summary>
+    public Condition Widened(double by) => this with { Low = Low - by, High = High + by };
+
+    /// <summary>The bounds that a member passes which goes one way from <paramref name="from"/> to <paramref name="to"/>; around a turn, each as often as it is passed, as coordinates.</summary>
+    internal IEnumerable<double> BoundsBetween(double from, double to)
+    {
+        foreach (var bound in (double[])[Low, High])
+        {
+            if (Around == 0)
+            {
+                if (from < bound != to < bound)
+                {
+                    yield return bound;
+                }
+
+                continue;
+            }
+
+            var turn = 2 * Math.PI;
+            var first = Around * bound;
+            for (var n = Math.Ceiling((Math.Min(from, to) - first) / turn); first + n * turn <= Math.Max(from, to); n++)
+            {
+                if (from < first + n * turn != to < first + n * turn)
+                {
+                    yield return first + n * turn;
+                }
+            }
+        }
+    }
 }
 
 /// <summary>While one condition holds, another must.</summary>

@@ -1,8 +1,8 @@
 namespace Jackwork.Motion;
 
 /// <summary>A stretch over which a rule is broken.</summary>
-/// <param name="From">Crank angle where it begins, rad; may lie past the performance's end by less than one performance, where it runs over the seam.</param>
-/// <param name="To">Crank angle where it ends, rad.</param>
+/// <param name="From">Crank angle where it begins, rad.</param>
+/// <param name="To">Crank angle where it ends, rad; past the performance's end by less than one performance where it runs over the seam.</param>
 /// <param name="StartsWithKeep">Whether it begins because the kept member leaves its bounds (else because the acting one enters its own).</param>
 /// <param name="EndsWithKeep">Whether it ends because the kept member comes back within its bounds.</param>
 /// <param name="Worst">The kept member's coordinate farthest outside its bounds, rad or mm.</param>
@@ -14,18 +14,19 @@ public sealed record RuleBreak(double From, double To, bool StartsWithKeep, bool
     public static IReadOnlyList<RuleBreak> Of(Motion motion, Rule rule)
     {
         var probe = motion.Probe();
-        var marks = Crossings(motion, probe, rule.While).Select(c => (Crank: c, Keep: false))
-            .Concat(Crossings(motion, probe, rule.Keep).Select(c => (Crank: c, Keep: true)))
+        var fair = rule with { While = rule.While.Widened(-Grace), Keep = rule.Keep.Widened(Grace) };
+        var marks = Crossings(motion, probe, fair.While).Select(c => (Crank: c, Keep: false))
+            .Concat(Crossings(motion, probe, fair.Keep).Select(c => (Crank: c, Keep: true)))
             .OrderBy(m => m.Crank).ToList();
         var length = motion.Machine.Performance.Length;
         if (marks.Count == 0)
         {
-            return IsBroken(probe, rule, 0) ? [Judge(motion, probe, rule, 0, length, (true, true), true)] : [];
+            return IsBroken(probe, fair, 0) ? [Judge(motion, probe, rule, 0, length, (true, true), true)] : [];
         }
 
         // Between neighbouring crossings nothing changes, so the middle tells. Neighbours that are both broken make one stretch.
         var n = marks.Count;
-        var broken = Enumerable.Range(0, n).Select(k => IsBroken(probe, rule, (marks[k].Crank + End(k)) / 2)).ToArray();
+        var broken = Enumerable.Range(0, n).Select(k => IsBroken(probe, fair, (marks[k].Crank + End(k)) / 2)).ToArray();
         double End(int k) => k + 1 < n ? marks[k + 1].Crank : marks[0].Crank + length;
         if (Array.TrueForAll(broken, b => b))
         {
@@ -56,6 +57,9 @@ public sealed record RuleBreak(double From, double To, bool StartsWithKeep, bool
 
         return found;
     }
+
+    /// <summary>How far past a bound still counts as on it, rad or mm: above rounding, far below what can be made. A rest set on a bound keeps it.</summary>
+    private const double Grace = 1e-10;
 
     /// <summary>Stretch shorter than which two crossings count as one touch, rad of crank.</summary>
     private const double Touching = 100 * Roots.Width;
@@ -92,19 +96,20 @@ public sealed record RuleBreak(double From, double To, bool StartsWithKeep, bool
         return new(from, to, keep.Start, keep.End, worst, bound, always);
     }
 
-    // Where the condition's margin changes sign: brackets from the steps, and from turning points between them.
+    // Where the member passes a bound of the condition: the steps and the turning points between them bound pieces on which
+    // it goes one way, so that each bound is passed at most once a piece, however narrow the band.
     private static List<double> Crossings(Motion motion, Probe probe, Condition condition)
     {
-        var q = motion.Of(condition.Member);
+        var m = condition.Member;
+        var q = motion.Of(m);
         var performance = motion.Machine.Performance;
         var found = new List<double>();
-        double F(double crank) => condition.Margin(probe.At(condition.Member, crank).Value);
-        double Speed(double crank) => probe.At(condition.Member, crank).First;
-        void Bracket(double a, double fa, double b, double fb)
+        double Speed(double crank) => probe.At(m, crank).First;
+        void Piece(double a, double qa, double b, double qb)
         {
-            if (fa > 0 != fb > 0)
+            foreach (var bound in condition.BoundsBetween(qa, qb))
             {
-                found.Add(Roots.Between(a, fa, b, fb, F));
+                found.Add(Roots.Between(a, qa - bound, b, qb - bound, crank => probe.At(m, crank).Value - bound));
             }
         }
 
@@ -112,17 +117,23 @@ public sealed record RuleBreak(double From, double To, bool StartsWithKeep, bool
         {
             var (a, b) = (performance.At(i), performance.At(i + 1));
             var next = q[(i + 1) % q.Length];
-            var (fa, fb) = (condition.Margin(q[i].Value), condition.Margin(next.Value));
-            if (q[i].First * next.First < 0 && fa > 0 == fb > 0)
+            var end = next.Value;
+            if (condition.Around != 0 && i + 1 == q.Length)
+            {
+                // A shaft has gone on by whole turns since the start.
+                end += 2 * Math.PI * Math.Round((q[i].Value + performance.Step * q[i].First - end) / (2 * Math.PI));
+            }
+
+            if (q[i].First * next.First < 0)
             {
                 var turn = Roots.Between(a, q[i].First, b, next.First, Speed);
-                var ft = F(turn);
-                Bracket(a, fa, turn, ft);
-                Bracket(turn, ft, b, fb);
+                var there = probe.At(m, turn).Value;
+                Piece(a, q[i].Value, turn, there);
+                Piece(turn, there, b, end);
             }
             else
             {
-                Bracket(a, fa, b, fb);
+                Piece(a, q[i].Value, b, end);
             }
         }
 

@@ -66,6 +66,12 @@ internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members
             {
                 var width = high - low;
                 width -= 2 * Math.PI * Math.Floor(width / (2 * Math.PI));
+                if (width == 0)
+                {
+                    problems.Add($"{path}.between", FormattableString.Invariant($"the band from {band[0]} to {band[1]} on '{c.Member}' is empty, or the whole turn"), "Give two different angles of the turn");
+                    return null;
+                }
+
                 return new(m, low, low + width, turns[m]?.Numerator.Sign ?? 1);
             }
 

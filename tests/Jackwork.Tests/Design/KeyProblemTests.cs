@@ -11,7 +11,7 @@ public sealed class KeyProblemTests
 
     public static TheoryData<string, string, string> Cases => new()
     {
-        { "jackwork: «2\ntitle: Trial\ncrank: {turns: shaft, rpm: 30}\n" + Shaft, "expected a whole number from 1 to 1, found '2'", "from 1 to 1" },
+        { "jackwork: «2\ntitle: Trial\ncrank: {turns: shaft, rpm: 30}\n" + Shaft, "expected 1, found '2'", "Write 1" },
         { "«title: Trial\ncrank: {turns: shaft, rpm: 30}\n" + Shaft, "'jackwork' is missing", "Version of the file format" },
         { Start + "«cuter: 3\n", "unknown key 'cuter'", "Did you mean 'cutter'?" },
         { Start + "«Cutter: 3\n", "unknown key 'Cutter'", "Did you mean 'cutter'?" },

@@ -1,0 +1,58 @@
+using Jackwork.Tests.Design;
+using Xunit;
+
+namespace Jackwork.Tests.Cli;
+
+/// <summary><c>jackwork new</c> as a user runs it.</summary>
+[Trait("Proof", "property")]
+public sealed class NewCommandTests
+{
+    public static TheoryData<string> Examples => [.. ExampleFiles.Names];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void StartsFromAnyExample(string name)
+    {
+        using var folder = new TempFolder();
+        var run = Run.Of("new", folder["a/b"], "--like", name);
+        Assert.Equal((0, ""), (run.Code, run.Data));
+        Assert.Contains("Next: jackwork check", run.Messages, StringComparison.Ordinal);
+        Assert.Equal(ExampleFiles.Text(name), File.ReadAllText(Path.Combine(folder["a/b"], "design.yaml")));
+        Assert.Equal(0, Run.Of("check", folder["a/b"]).Code);
+    }
+
+    [Fact]
+    public void NeverWritesOverADesign()
+    {
+        using var folder = new TempFolder();
+        var design = folder.Design("mine", "# mine\n");
+        var run = Run.Of("new", design);
+        Assert.Equal((2, ""), (run.Code, run.Data));
+        Assert.Contains("left alone", run.Messages, StringComparison.Ordinal);
+        Assert.Equal("# mine\n", File.ReadAllText(Path.Combine(design, "design.yaml")));
+    }
+
+    [Fact]
+    public void NeverWritesOverAFile()
+    {
+        using var folder = new TempFolder();
+        File.WriteAllText(folder["taken"], "x");
+        Assert.Equal(2, Run.Of("new", folder["taken"]).Code);
+        Assert.Equal(2, Run.Of("new", folder["taken/below"]).Code);
+        Assert.Equal("x", File.ReadAllText(folder["taken"]));
+    }
+
+    [Fact]
+    public void HintsAtTheNearestExample()
+    {
+        using var folder = new TempFolder();
+        var run = Run.Of("new", folder["x"], "--like", "keper");
+        Assert.Equal((2, ""), (run.Code, run.Data));
+        Assert.Equal("jackwork: there is no example 'keper'. Did you mean 'keeper'?", run.Messages.TrimEnd());
+        Assert.False(Directory.Exists(folder["x"]));
+    }
+
+    [Fact]
+    public void TheHelpNamesEveryExample() =>
+        Assert.All(ExampleFiles.Names, n => Assert.Contains(n, Run.Of("new", "--help").Data, StringComparison.Ordinal));
+}

@@ -1,0 +1,107 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Jackwork.Design;
+using Json.Schema;
+using Xunit;
+
+namespace Jackwork.Tests.Design;
+
+/// <summary>The JSON Schema, read by another library, takes and refuses the same designs as the reader.</summary>
+[Trait("Proof", "independent")]
+public sealed class SchemaTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(DesignSchema.Write());
+
+    /// <summary>Values put in place of others: one of each kind, in and out of ranges.</summary>
+    private static readonly string[] Wrongs = ["null", "true", "-1", "0", "0.05", "7", "7.5", "400", "90000", "2e6", "\"word\"", "\"x\"", "\"auto\"", "\"rest\"", "\"cycloidal\"", "[]", "[1]", "[1, 2]", "[1, 2, 3]", "{}", "{\"along\": \"x\"}"];
+
+    public static TheoryData<string> Names => [.. ExampleFiles.Names];
+
+    public static TheoryData<int> Sections => [.. Enumerable.Range(0, FormatPage.Sections.Count)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void TakesTheExamples(string name) => Assert.True(Takes(YamlJson.Convert(ExampleFiles.Text(name))));
+
+    [Fact]
+    public void TakesWhatTheWriterWrites() =>
+        CsCheck.Check.Sample(SpecGen.Design, spec => Assert.True(Takes(YamlJson.Convert(DesignWriter.Write(spec))), DesignWriter.Write(spec)), iter: 300);
+
+    /// <summary>Every value of the examples in turn is left out, given a neighbour with an unknown key, or replaced by each of the wrong values.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void AgreesWithTheReaderOnEveryMutation(string name)
+    {
+        var (taken, refused) = (0, 0);
+        foreach (var mutated in Mutations(YamlJson.Convert(ExampleFiles.Text(name))!))
+        {
+            var text = mutated.ToJsonString();
+            var reading = DesignReader.Read(text);
+            var takes = Takes(mutated);
+            Assert.True(takes == (reading.Spec is not null), $"schema {(takes ? "takes" : "refuses")}, reader: {string.Join(" ", reading.Problems)}\n{text}");
+            _ = takes ? taken++ : refused++;
+        }
+
+        Assert.True(taken > 50 && refused > 1000, $"{taken} taken, {refused} refused");
+    }
+
+    private static bool Takes(JsonNode? design) => Schema.Evaluate(JsonSerializer.SerializeToElement(design)).IsValid;
+
+    private static IEnumerable<JsonNode> Mutations(JsonNode root)
+    {
+        foreach (var path in Paths(root, []).ToList())
+        {
+            if (path.Length == 0)
+            {
+                continue;
+            }
+
+            if (path[^1] is string)
+            {
+                yield return Changed(root, path, (parent, key) => ((JsonObject)parent).Remove((string)key));
+                yield return Changed(root, path, (parent, key) => parent["no-such-key"] = 1);
+                yield return Changed(root, path, (parent, key) => parent["Case"] = 1);
+            }
+
+            foreach (var wrong in Wrongs)
+            {
+                // The reader takes a number for a text, as one writes a title of 1900; the schema of an editor need not.
+                var value = JsonNode.Parse(wrong);
+                if (At(root, path) is JsonValue v && v.GetValueKind() == JsonValueKind.String && value is JsonValue n && n.GetValueKind() != JsonValueKind.String)
+                {
+                    continue;
+                }
+
+                yield return Changed(root, path, (parent, key) => Set(parent, key, value?.DeepClone()));
+            }
+        }
+    }
+
+    private static IEnumerable<object[]> Paths(JsonNode? node, object[] path) => (node switch
+    {
+        JsonObject map => map.SelectMany(e => Paths(e.Value, [.. path, e.Key])),
+        JsonArray list => list.SelectMany((e, i) => Paths(e, [.. path, i])),
+        _ => [],
+    }).Prepend(path);
+
+    private static JsonNode Changed(JsonNode root, object[] path, Action<JsonNode, object> change)
+    {
+        var copy = root.DeepClone();
+        change(At(copy, path[..^1])!, path[^1]);
+        return copy;
+    }
+
+    private static JsonNode? At(JsonNode root, object[] path) => path.Aggregate((JsonNode?)root, (n, key) => key is string s ? n![s] : n![(int)key]);
+
+    private static void Set(JsonNode parent, object key, JsonNode? value)
+    {
+        if (key is string s)
+        {
+            parent[s] = value;
+        }
+        else
+        {
+            parent[(int)key] = value;
+        }
+    }
+}
