@@ -97,7 +97,7 @@ public sealed class SweepTests
             }
         }
 
-        Assert.True(pairs >= 2);
+        Assert.True(pairs >= 1);
     }
 
     [Fact]
