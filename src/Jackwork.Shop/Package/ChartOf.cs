@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jackwork.Checks;
 using Jackwork.Motion;
 using Jackwork.Shop.Timing;
+using Jackwork.Timing;
 
 namespace Jackwork.Shop.Package;
 
@@ -26,15 +27,39 @@ public static class ChartOf
     {
         var member = proof.Machine.Members[acted.Member];
         var positions = new double[proof.Motion.Steps];
-        var moving = new bool[positions.Length];
         var q = proof.Motion.Of(acted.Member);
         for (var i = 0; i < positions.Length; i++)
         {
             positions[i] = q[i].Value / member.UnitSize;
-            moving[i] = q[i].First != 0 || q[i].Second != 0;
         }
 
-        return new(member.Name, member.Unit, positions, acted.Chart.Min / member.UnitSize, acted.Chart.Max / member.UnitSize, Spans(proof, moving));
+        return new(member.Name, member.Unit, positions, acted.Chart.Min / member.UnitSize, acted.Chart.Max / member.UnitSize, Moves(proof.Machine, acted));
+    }
+
+    // The chart's moves in every turn of its shaft, in turns of the crank; the strokes of one move that follow on each other are one stretch.
+    private static ImmutableArray<TurnSpan> Moves(Machine machine, Acted acted)
+    {
+        var strokes = new List<(double From, double To, int Move)>();
+        foreach (var piece in acted.Chart.Pieces.Where(p => p.Kind == PieceKind.Move))
+        {
+            if (strokes.Count > 0 && strokes[^1].Move == piece.MoveIndex && strokes[^1].To == piece.From)
+            {
+                strokes[^1] = strokes[^1] with { To = piece.To };
+            }
+            else
+            {
+                strokes.Add((piece.From, piece.To, piece.MoveIndex));
+            }
+        }
+
+        var rate = Math.Abs(machine.Turns[acted.Shaft]!.Value.Value);
+        var rounds = (int)Math.Round(machine.Performance.CrankTurns * rate);
+        return
+        [
+            .. from round in Enumerable.Range(0, rounds)
+               from s in strokes
+               select new TurnSpan((s.From / Math.Tau + round) / rate, (s.To / Math.Tau + round) / rate),
+        ];
     }
 
     private static IEnumerable<RuleBand> Bands(Proof proof, Rule rule)

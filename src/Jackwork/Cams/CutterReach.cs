@@ -16,13 +16,16 @@ internal sealed record CutterReach(Outline AsCut, double Left)
     /// <summary>Spacing of the points that are tried along the loop, mm; hollows narrower than this stay unseen.</summary>
     private const double Spacing = 0.25;
 
+    /// <summary>Longest loop looked at, mm: a cam of 800 mm radius, more than any board or router holds; the work grows with the length.</summary>
+    public const double MostLength = 5000;
+
     /// <summary>Depth (mm) to which a disc may dip into the loop and still count as touching: far below what can be cut or measured.</summary>
     private const double Dip = 1e-6;
 
-    /// <summary>What a cutter of radius <paramref name="c"/> mm leaves of <paramref name="loop"/>, which runs counter-clockwise.</summary>
+    /// <summary>What a cutter of radius <paramref name="c"/> mm leaves of <paramref name="loop"/>, which runs counter-clockwise; of a loop longer than <see cref="MostLength"/>, nothing.</summary>
     public static CutterReach Of(Outline loop, double c)
     {
-        if (!loop.Segments.Any(s => MayStop(s, c)) && !HasHollowCorner(loop))
+        if (loop.Length > MostLength || (!loop.Segments.Any(s => MayStop(s, c)) && !HasHollowCorner(loop)))
         {
             return new(loop, 0);
         }

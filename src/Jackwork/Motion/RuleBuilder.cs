@@ -6,7 +6,7 @@ namespace Jackwork.Motion;
 internal sealed class RuleBuilder(DesignSpec spec, IReadOnlyList<Member> members, IReadOnlyList<Rational?>? turns, ProblemList problems)
 {
     /// <summary>Most rules taken: each is looked for over the whole performance.</summary>
-    public const int MostRules = 300;
+    public const int MostRules = 100;
 
     private readonly List<string> names = [.. members.Select(m => m.Name)];
 

@@ -4,7 +4,7 @@ namespace Jackwork.Solids;
 
 /// <summary>The first touch of two moving parts, and the moment at which they are nearest.</summary>
 /// <remarks>
-/// At u the pieces are s apart along the normal n. With V the greatest speed along n over an interval,
+/// At u a slab of width s across the normal n keeps the pieces apart. With V the greatest speed along n over an interval,
 ///   distance(u') &gt;= s - V |u' - u|,
 /// so an interval of half width h about u is clear of a limit when s - V h exceeds it (conservative advancement: B. Mirtich,
 /// Impulse-based dynamic simulation of rigid body systems, 1996; with V taken along the normal as in M. Tang, Y. Kim, D. Manocha, C2A:
@@ -170,7 +170,7 @@ public static class ContactTime
             }
 
             var speed = motion.SpeedAlong(s.Normal, first.Pieces[a.Piece], second.Pieces[b.Piece], stretch.From, stretch.To);
-            var over = s.Signed - s.Gap - limit;
+            var over = s.AlongNormal - limit;
             return over > speed * stretch.Half ? null : new(new(s, a.Piece, b.Piece), true, Math.Max(0, over) / Math.Max(speed, double.Epsilon));
         }
 

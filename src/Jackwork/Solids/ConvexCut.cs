@@ -16,7 +16,7 @@ public static class ConvexCut
     /// <param name="outside">The plate's outside, either way round; must not cross itself.</param>
     /// <param name="holes">Its holes, either way round, within the outside and farther apart than the sagitta.</param>
     /// <param name="sagittaMm">Greatest distance between the true outline and the pieces, mm, above 0.</param>
-    /// <exception cref="ArgumentException">The loops cross themselves or each other.</exception>
+    /// <exception cref="ArgumentException">The loops cross or touch themselves or each other, or a hole lies outside.</exception>
     public static ImmutableArray<ImmutableArray<Point2>> Of(Outline outside, IReadOnlyList<Outline> holes, double sagittaMm)
     {
         ArgumentNullException.ThrowIfNull(outside);
@@ -36,9 +36,15 @@ public static class ConvexCut
         }
 
         var rim = Indexed(outside, true);
-        var triangles = EarClipping.Cut(points, rim, [.. holes.Select(h => Indexed(h, false))])
+        List<List<int>> inner = [.. holes.Select(h => Indexed(h, false))];
+        if (LoopFault.Of(points, rim, inner) is { } fault)
+        {
+            throw new ArgumentException(FormattableString.Invariant($"{fault} The outline is flattened to {sagittaMm} mm."), nameof(outside));
+        }
+
+        var triangles = EarClipping.Cut(points, rim, inner)
             ?? throw new ArgumentException(
-                FormattableString.Invariant($"The outline of {outside.Segments.Length} segments, flattened to {sagittaMm} mm, crosses itself or a hole."),
+                FormattableString.Invariant($"The outline of {outside.Segments.Length} segments, flattened to {sagittaMm} mm, touches itself or a hole."),
                 nameof(outside));
         return [.. ConvexMerge.Join(points, triangles).Select(p => p.Select(i => points[i]).ToImmutableArray())];
     }

@@ -14,8 +14,11 @@ namespace Jackwork.Solids;
 /// </remarks>
 public static class ConvexDistance
 {
-    /// <summary>The two bounds have met when they differ by no more than this, mm: a thousandth of the error allowed on curved faces.</summary>
-    private const double MetMm = 1e-10;
+    /// <summary>The two bounds of polytopes have met when they differ by no more than this, mm: rounding at sizes of 1 m.</summary>
+    private const double FlatMetMm = 1e-10;
+
+    /// <summary>The same where a face is curved, mm: a hundredth of the error allowed.</summary>
+    private const double CurvedMetMm = 1e-8;
 
     /// <summary>Cores nearer than this, mm, count as touching: v is then too short to have a direction, and the expansion finds the normal.</summary>
     private const double TouchMm = 1e-9;
@@ -70,19 +73,20 @@ public static class ConvexDistance
 
         direction = direction.Unit();
         var simplex = default(Simplex);
+        var met = difference.IsPolytope ? FlatMetMm : CurvedMetMm;
         var (lower, upper) = (double.NegativeInfinity, double.PositiveInfinity);
         farther = false;
-        for (var step = 0; step < MostSteps; step++)
+        for (var step = 0; ; step++)
         {
             var w = difference.Support(direction, out var onA);
-            lower = Math.Max(lower, -direction.Dot(w));
+            lower = -direction.Dot(w);
             if (lower - margin > limit)
             {
                 farther = true;
                 break;
             }
 
-            if (upper - lower <= MetMm || simplex.Holds(w))
+            if (upper - lower <= met || step == MostSteps || simplex.Holds(w))
             {
                 break;
             }
@@ -110,7 +114,7 @@ public static class ConvexDistance
         if (simplex.Count == 0)
         {
             // Given up on the first support point already.
-            return new(lower - margin, direction, first.Ball.Centre, secondInFirst.Apply(second.Ball.Centre), 0);
+            return new(lower - margin, direction, first.Ball.Centre, secondInFirst.Apply(second.Ball.Centre), lower - margin, 0);
         }
 
         direction = (-1 / upper) * simplex.Nearest;
@@ -121,6 +125,7 @@ public static class ConvexDistance
             direction,
             default(Point3) + (a + first.Margin * direction),
             default(Point3) + (b - second.Margin * direction),
+            lower - margin,
             Math.Max(0, upper - lower));
     }
 
@@ -138,6 +143,7 @@ public static class ConvexDistance
             deep.Normal,
             default(Point3) + (deep.OnA + first.Margin * deep.Normal),
             default(Point3) + (deep.OnA - (deep.Height + second.Margin) * deep.Normal),
+            -deep.Height - first.Margin - second.Margin,
             deep.Gap);
     }
 
@@ -163,7 +169,7 @@ public static class ConvexDistance
 
             var onA = s.OnFirst - default(Point3) - first.Margin * s.Normal;
             deep = new(height, s.Normal, onA, Math.Max(0, deep.Gap - gain));
-            if (gain < MetMm)
+            if (gain < CurvedMetMm)
             {
                 break;
             }

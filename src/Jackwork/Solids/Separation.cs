@@ -9,10 +9,13 @@ namespace Jackwork.Solids;
 /// <param name="Normal">Unit vector from the first piece to the second. Moving the second by -<paramref name="Signed"/> along it makes them touch.</param>
 /// <param name="OnFirst">The point of the first piece nearest the second (deepest in it), mm.</param>
 /// <param name="OnSecond">The point of the second piece nearest the first, mm; it is <paramref name="OnFirst"/> + Signed Normal.</param>
-/// <param name="Gap">
-/// Proved bound on the error of <paramref name="Signed"/>, mm, but for rounding: the true value lies in [Signed - Gap, Signed].
+/// <param name="AlongNormal">
+/// Width, mm, of the slab across <paramref name="Normal"/> that keeps the pieces apart; below 0, how far they reach past each other along it.
+/// The true distance is never less, so it is the number to rely on.
 /// </param>
-public readonly record struct Separation(double Signed, Vec3 Normal, Point3 OnFirst, Point3 OnSecond, double Gap)
+/// <param name="Gap">Proved bound on the error of <paramref name="Signed"/>, mm, but for rounding: the true distance or depth may be less by that much, not more.</param>
+public readonly record struct Separation(
+    double Signed, Vec3 Normal, Point3 OnFirst, Point3 OnSecond, double AlongNormal, double Gap)
 {
     /// <summary>Distance, mm; 0 when the pieces touch or overlap.</summary>
     public double Distance => Math.Max(0, Signed);
@@ -22,5 +25,5 @@ public readonly record struct Separation(double Signed, Vec3 Normal, Point3 OnFi
 
     /// <summary>The same seen from outside <paramref name="frame"/>.</summary>
     public Separation In(in Frame frame) =>
-        new(Signed, frame.Apply(Normal), frame.Apply(OnFirst), frame.Apply(OnSecond), Gap);
+        new(Signed, frame.Apply(Normal), frame.Apply(OnFirst), frame.Apply(OnSecond), AlongNormal, Gap);
 }

@@ -16,9 +16,10 @@ public sealed class TypeTests
     private static readonly Dictionary<string, XElement> Docs = XDocument.Load(Path.ChangeExtension(Core.Location, ".xml"))
         .Descendants("member").ToDictionary(m => (string)m.Attribute("name")!);
 
+    // Scratch of an iterative solver may change while it lives on the stack; what others see may not.
     [Fact]
     public void StructsAreReadonly() => Assert.All(
-        Core.GetTypes().Where(t => t is { IsValueType: true, IsEnum: false } && !IsCompilers(t)),
+        Core.GetTypes().Where(t => t is { IsValueType: true, IsEnum: false } && !IsCompilers(t) && (t.IsVisible || t.Namespace != "Jackwork.Solids")),
         t => Assert.True(t.GetCustomAttributes().Any(a => a.GetType().Name == "IsReadOnlyAttribute"), t.FullName));
 
     [Fact]

@@ -14,8 +14,8 @@ public sealed class FuzzTests
 
     public static TheoryData<string, int, int> Runs => new()
     {
-        { "nodding-bird", 1, 4000 },
-        { "keeper", 100_001, 800 },
+        { "nodding-bird", 1, 1500 },
+        { "keeper", 100_001, 400 },
     };
 
     [Theory]

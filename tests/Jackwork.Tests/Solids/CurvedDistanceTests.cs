@@ -18,6 +18,7 @@ public sealed class CurvedDistanceTests
         var random = new RandomSolids(21);
         var (off, gap) = (new Worst("nearest points outside their solids", 1e-6), new Worst("points against planes, apart", 1e-6));
         var deep = new Worst("overlap against extents along the normal", 1e-6);
+        var slab = new Worst("width of the slab along the normal", 1e-9);
         var bound = 0.0;
         for (var i = 0; i < Pairs; i++)
         {
@@ -26,6 +27,7 @@ public sealed class CurvedDistanceTests
             string At() => FormattableString.Invariant($"pair {i}: {a} and {b}: {s}");
             Assert.Equal(1, s.Normal.Length, 1e-12);
             var planes = -(a.Extent(s.Normal) + b.Extent(-s.Normal));
+            slab.Take(s.AlongNormal - planes, At);
             if (s.Signed > 0)
             {
                 off.Take(a.Nearest(s.OnFirst).DistanceTo(s.OnFirst), At);
@@ -43,6 +45,7 @@ public sealed class CurvedDistanceTests
         off.Report();
         gap.Report();
         deep.Report();
+        slab.Report();
         TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"widest proved bound of an overlap {bound:g3} mm"));
     }
 
@@ -55,7 +58,7 @@ public sealed class CurvedDistanceTests
         var random = new RandomSolids(22);
         var worst = new Worst("distance against projected gradients", 1e-6);
         var settled = 0;
-        for (var i = 0; i < 1000; i++)
+        for (var i = 0; i < 500; i++)
         {
             var (a, b) = Pair(random, i);
             var s = ConvexDistance.Between(a.Piece, a.Frame, b.Piece, b.Frame);
@@ -67,8 +70,8 @@ public sealed class CurvedDistanceTests
             }
         }
 
-        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"{settled} of 1000 settled to 1e-7 mm"));
-        Assert.True(settled > 500);
+        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"{settled} of 500 settled to 1e-7 mm"));
+        Assert.True(settled > 400);
         worst.Report();
     }
 

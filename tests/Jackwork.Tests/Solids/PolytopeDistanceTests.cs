@@ -56,7 +56,7 @@ public sealed class PolytopeDistanceTests
     {
         var random = new RandomSolids(seed);
         var (apart, deep) = (new Worst(what + " apart", 1e-9), new Worst(what + " overlapping, depth", 1e-9));
-        var (points, gaps) = (new Worst(what + ", points against normal", 1e-9), new Worst(what + ", proved bound", 1e-8));
+        var (points, outside) = (new Worst(what + ", points against normal", 1e-9), new Worst(what + ", points outside their solids", 1e-8));
         var zero = 0;
         for (var i = 0; i < Pairs; i++)
         {
@@ -94,18 +94,18 @@ public sealed class PolytopeDistanceTests
 
             zero += Math.Abs(s.Signed) < 1e-6 ? 1 : 0;
             points.Take((s.OnSecond - s.OnFirst - s.Signed * s.Normal).Length, At);
-            gaps.Take(Bound(worldA, worldB, s), At);
+            outside.Take(Outside(worldA, worldB, s), At);
         }
 
         TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"{zero} pairs within 1e-6 mm of touching"));
         apart.Report();
         deep.Report();
         points.Report();
-        gaps.Report();
+        outside.Report();
     }
 
-    // Both points lie on their solids: no face has them outside. And the planes through them across the normal hold the solids apart.
-    private static double Bound(Mesh a, Mesh b, Separation s)
+    // How far either point lies beyond a face of its solid; the points of overlapping solids lie within both.
+    private static double Outside(Mesh a, Mesh b, Separation s)
     {
         var off = Math.Max(a.Faces.Max(f => a.Normal(f).Dot(s.OnFirst - a.Corners[f[0]])), b.Faces.Max(f => b.Normal(f).Dot(s.OnSecond - b.Corners[f[0]])));
         return Math.Max(0, off);
