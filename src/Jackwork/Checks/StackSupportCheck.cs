@@ -1,3 +1,4 @@
+using Jackwork.Parts;
 using Jackwork.Stacks;
 
 namespace Jackwork.Checks;
@@ -15,7 +16,7 @@ internal sealed class StackSupportCheck : ICheck
     {
         foreach (var stack in proof.Stacks)
         {
-            foreach (var item in stack.Items.Where(i => i.Role is StackRole.Fixed or StackRole.Loose))
+            foreach (var item in stack.Items.Where(i => i.Role == StackRole.Fixed || i is { Role: StackRole.Loose, Part.Kind: PartKind.Lever }))
             {
                 var core = stack.CoreAt(item.Middle);
                 var (behind, ahead) = (core.From - item.From, item.To - core.To);
@@ -41,8 +42,9 @@ internal sealed class StackSupportCheck : ICheck
 
     private Finding? Bearings(Stack stack, StackItem core)
     {
-        var bearings = stack.Items.Where(i => i.Role == StackRole.Stop && i.Bore - core.Outside < Passage && Math.Min(i.To, core.To) - Math.Max(i.From, core.From) > Stack.Same).ToList();
         var turns = core.Part.Body.Member != stack.Carrier;
+        bool Carries(StackItem i) => i.Role == StackRole.Stop || (turns && i is { Role: StackRole.Loose, Part.Kind: PartKind.Figure });
+        var bearings = stack.Items.Where(i => Carries(i) && i.Bore - core.Outside < Passage && Math.Min(i.To, core.To) - Math.Max(i.From, core.From) > Stack.Same).ToList();
         if (bearings.Count == 0)
         {
             var near = stack.Items.Where(i => i.Role == StackRole.Stop).MinBy(i => Math.Max(core.From - i.To, i.From - core.To));

@@ -31,6 +31,9 @@ public enum StackRole
 /// <param name="Outside">Diameter round the axis within which another thing meets it, mm.</param>
 public sealed record StackItem(string Name, StackRole Role, Part Part, double From, double To, double Bore, double Outside)
 {
+    /// <summary>Diameter round the axis that it sweeps, mm: what a thing must have for its bore to pass over it.</summary>
+    public double Reach { get; init; } = Outside;
+
     /// <summary>For a hub, the plate that it stands out from; else null.</summary>
     public StackItem? Plate { get; init; }
 
@@ -53,7 +56,7 @@ public sealed record StackItem(string Name, StackRole Role, Part Part, double Fr
     public bool IsGluedTo(StackItem other)
     {
         var (a, b) = (Part.Kind, other.Part.Kind);
-        return Part.Body == other.Part.Body && Role != StackRole.Spacer && other.Role != StackRole.Spacer
+        return Part.Body == other.Part.Body && Role is StackRole.Fixed or StackRole.Loose && other.Role is StackRole.Fixed or StackRole.Loose
             && (a == PartKind.Lever || b == PartKind.Lever || (a == PartKind.Figure && b == PartKind.Figure));
     }
 

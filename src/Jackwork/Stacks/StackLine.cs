@@ -42,8 +42,12 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
             box = box.Around(p.BoundsIn(seen));
         }
 
+        box = new(box.Least with { Z = Tidy(box.Least.Z) }, box.Most with { Z = Tidy(box.Most.Z) });
         return box.Least.X < 0 && box.Most.X > 0 && box.Least.Y < 0 && box.Most.Y > 0 ? box : null;
     }
+
+    // Stations to a millionth of a micron, so that rounding makes no -0.
+    private static double Tidy(double station) => Math.Round(station, 9) + 0.0;
 
     /// <summary>Diameter of the hole that a part has round the line, mm; 0 where the line runs through its solid. Flats of the solid take up to 0.04 mm from a hole's diameter.</summary>
     public double Hole(Part part) => 2 * PartDistance.Between(thread, new PieceSet(part.Pieces.AsSpan()), Frame.Identity)!.Value.Apart.Distance;

@@ -59,6 +59,16 @@ internal static class StackMaker
             }
         }
 
+        // A lever without an axle of its own sits on the tube that it is fixed to.
+        for (var i = 0; i < items.Count; i++)
+        {
+            if (items[i] is { Role: StackRole.Loose, Part.Kind: PartKind.Lever } lever
+                && items.Find(t => t.Part.Kind == PartKind.Figure && t.IsGluedTo(lever) && t.From < lever.Middle && t.To > lever.Middle && t.Bore > lever.Bore) is { } tube)
+            {
+                items[i] = lever with { Bore = tube.Outside };
+            }
+        }
+
         items.Sort((a, b) => a.Middle.CompareTo(b.Middle) is var c && c != 0 ? c : string.CompareOrdinal(a.Name, b.Name));
         return new(line.Name, line.Axis, line.Carrier, cores, items, Runs(items, Middle(proof.Machine, line.Axis)));
     }
@@ -79,7 +89,7 @@ internal static class StackMaker
         var (x, y) = (Math.Max(-box.Least.X, box.Most.X), Math.Max(-box.Least.Y, box.Most.Y));
         var widest = 2 * Math.Max(x, y);
         var boss = 2 * Math.Min(Math.Min(-box.Least.X, box.Most.X), Math.Min(-box.Least.Y, box.Most.Y));
-        StackItem Made(string name, StackRole role, double bore, double outside) => new(name, role, part, box.Least.Z, box.Most.Z, bore, outside);
+        StackItem Made(string name, StackRole role, double bore, double outside) => new(name, role, part, box.Least.Z, box.Most.Z, bore, outside) { Reach = widest };
         if (part.Body.Member == line.Carrier)
         {
             var hole = line.Hole(part);
@@ -110,7 +120,7 @@ internal static class StackMaker
                 return Made(machine.NameOf(part.Body.Member), turning ? StackRole.Fixed : StackRole.Loose, core.Outside, boss);
             default:
                 var hole = line.Hole(part);
-                return hole < boss ? Made(part.Name, turning ? StackRole.Fixed : StackRole.Loose, hole > 0 ? hole : core.Outside, boss) : null;
+                return hole < boss ? Made(part.Name, turning ? StackRole.Fixed : StackRole.Loose, hole > 0 ? hole : core.Outside, part.Kind == PartKind.Handle ? boss : widest) : null;
         }
     }
 
