@@ -21,7 +21,7 @@ public sealed class StackSheet
     /// <summary>Height of lettering, distance of neighbouring labels, hatching, margin: mm on the sheet.</summary>
     private const double Letter = 2.5, Row = 4.2, Hatch = 2, Margin = 8;
 
-    /// <summary>How far a board is shown beyond the widest thing beside it, and the length of a leader, mm on the sheet.</summary>
+    /// <summary>How far a board or a piece of the figure is shown beyond the widest thing beside it, and the length of a leader, mm on the sheet.</summary>
     private const double Beyond = 6, Leader = 9;
 
     private readonly Sketch sketch = new() { Layer = "stack" };
@@ -37,7 +37,7 @@ public sealed class StackSheet
         (this.stack, this.limit) = (stack, limit);
         var all = stack.Items.Concat(stack.Cores).ToList();
         var length = all.Max(i => i.To) - all.Min(i => i.From);
-        var radius = all.Where(i => i.Part.Kind != PartKind.Board).Max(i => i.Outside) / 2;
+        var radius = all.Where(i => i.Part.Kind is not (PartKind.Board or PartKind.Figure)).Max(i => i.Outside) / 2;
         scale = Scales.FirstOrDefault(s => s * Math.Max(length, 2 * radius) <= Longest, Scales[^1]);
         tallest = scale * radius + Beyond;
     }
@@ -65,11 +65,17 @@ public sealed class StackSheet
 
     private void Picture()
     {
-        var alternate = 1;
-        foreach (var item in stack.Items)
+        foreach (var core in stack.Cores)
         {
-            alternate = -alternate;
-            Section(item, alternate);
+            var rod = new Box(new(X(core.From), -scale * core.Outside / 2), new(X(core.To), scale * core.Outside / 2)).Outline();
+            sketch.Region(Palette.Paper, rod);
+            sketch.Loop(rod, edge);
+        }
+
+        // What is wider hides what it is round; neighbours are hatched the other way.
+        foreach (var (item, k) in stack.Items.Select((item, k) => (item, k)).OrderBy(p => p.item.Outside))
+        {
+            Section(item, k % 2 == 0 ? 1 : -1);
         }
 
         foreach (var (a, b) in Overlaps())
@@ -77,13 +83,6 @@ public sealed class StackSheet
             var (from, to) = (X(Math.Max(a.From, b.From)), X(Math.Min(a.To, b.To)));
             var (low, high) = (scale * Math.Max(a.Bore, b.Bore) / 2, Math.Min(Height(a), Height(b)));
             sketch.Region(Palette.Fault, new Box(new(from, low), new(to, high)).Outline());
-        }
-
-        foreach (var core in stack.Cores)
-        {
-            var rod = new Box(new(X(core.From), -scale * core.Outside / 2), new(X(core.To), scale * core.Outside / 2)).Outline();
-            sketch.Region(Palette.Paper, rod);
-            sketch.Loop(rod, edge);
         }
 
         var all = stack.Items.Concat(stack.Cores).ToList();
@@ -112,7 +111,8 @@ public sealed class StackSheet
 
         foreach (var x in (ReadOnlySpan<double>)[from, to])
         {
-            sketch.Line(new(x, -height), new(x, height), edge);
+            sketch.Line(new(x, bore), new(x, height), edge);
+            sketch.Line(new(x, -height), new(x, 0), edge);
         }
 
         sketch.Line(new(from, bore), new(to, bore), edge);
@@ -166,11 +166,12 @@ public sealed class StackSheet
         {
             var (a, b, _) = run.Gaps.MaxBy(g => g.Gap);
             var middle = X((a.To + b.From) / 2);
-            var held = run.Held.Any() ? "play" : "gap";
+            var (g, held) = (run.Range, run.Range.Nominal < 0 ? "overlap" : run.Held.Any() ? "play" : "gap");
             var wide = run.Held.Any() && run.Range.Nominal > limit && !stack.IsSteep;
             var y = Math.Min(Height(a), Height(b)) / 2 + scale * Math.Max(a.Bore, b.Bore) / 4;
-            labels.Add((middle, y, Invariant($"{held} {run.Range.Nominal:0.0#} ({run.Range.Least:0.0#} to {run.Range.Most:0.0#})"), wide || run.Range.Nominal < 0 ? Palette.Fault : Palette.Verdigris));
-            Arrows(X(a.To), X(b.From), y);
+            var colour = wide || g.Nominal < 0 ? Palette.Fault : Palette.Verdigris;
+            labels.Add((middle, y, g.Nominal < 0 ? Invariant($"{held} {-g.Nominal:0.0#}") : Invariant($"{held} {g.Nominal:0.0#} ({g.Least:0.0#} to {g.Most:0.0#})"), colour));
+            Arrows(Math.Min(X(a.To), X(b.From)), Math.Max(X(a.To), X(b.From)), y, colour);
         }
 
         labels.Sort((p, q) => p.X.CompareTo(q.X));
@@ -184,15 +185,15 @@ public sealed class StackSheet
     }
 
     // The width of a gap: arrows at its faces, from outside where it is narrow.
-    private void Arrows(double from, double to, double y)
+    private void Arrows(double from, double to, double y, Colour colour)
     {
         const double head = 1.6;
         var inside = to - from > 4 * head;
-        var pen = new Pen(Palette.Verdigris, LineWidths.Narrow);
+        var pen = new Pen(colour, LineWidths.Narrow);
         sketch.Line(new(inside ? from : from - 2 * head, y), new(inside ? to : to + 2 * head, y), pen);
         foreach (var (x, way) in (ReadOnlySpan<(double, double)>)[(from, inside ? 1 : -1), (to, inside ? -1 : 1)])
         {
-            sketch.Region(Palette.Verdigris, Outline.Polygon(way > 0 ? [new(x, y), new(x + head, y - 0.3), new(x + head, y + 0.3)] : [new(x, y), new(x - head, y + 0.3), new(x - head, y - 0.3)]));
+            sketch.Region(colour, Outline.Polygon(way > 0 ? [new(x, y), new(x + head, y - 0.3), new(x + head, y + 0.3)] : [new(x, y), new(x - head, y + 0.3), new(x - head, y - 0.3)]));
         }
     }
 
@@ -216,7 +217,7 @@ public sealed class StackSheet
         var (p, d) = (stack.Axis.Through, stack.Axis.Along);
         var ratio = scale >= 1 ? Invariant($"{scale:0.##}:1") : Invariant($"1:{1 / scale:0.##}");
         Line(stack.Name, 1.4 * Letter, Palette.Ink);
-        Line(Invariant($"Scale {ratio}, mm. Stations from [{p.X:0.##}, {p.Y:0.##}, {p.Z:0.##}] along [{d.X:0.###}, {d.Y:0.###}, {d.Z:0.###}]; gaps as drawn, and worst case of the thicknesses in brackets"), Letter, Palette.Walnut);
+        Line(Invariant($"Scale {ratio}, mm. Stations from ({p.X:0.##}, {p.Y:0.##}, {p.Z:0.##}) along ({d.X:0.###}, {d.Y:0.###}, {d.Z:0.###}). Gaps as drawn; in brackets the worst case of the thicknesses"), Letter, Palette.Walnut);
         Line("Upper half in section, lower half in view", Letter, Palette.Walnut);
         foreach (var core in stack.Cores)
         {

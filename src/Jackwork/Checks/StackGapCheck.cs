@@ -2,7 +2,7 @@ using Jackwork.Stacks;
 
 namespace Jackwork.Checks;
 
-/// <summary>Gaps along shafts and axles that the tolerances of the thicknesses can close.</summary>
+/// <summary>Gaps along shafts and axles that the tolerances of the thicknesses can close. Things drawn face to face are meant to butt.</summary>
 internal sealed class StackGapCheck : ICheck
 {
     public string Name => "stack-gap";
@@ -11,7 +11,7 @@ internal sealed class StackGapCheck : ICheck
     {
         foreach (var stack in proof.Stacks)
         {
-            foreach (var run in stack.Runs.Where(r => !r.IsOpen && r.Range.Nominal >= -Stack.Same && r.Range.Least < 0))
+            foreach (var run in stack.Runs.Where(r => !r.IsOpen && r.Range.Nominal > Stack.Same && r.Range.Least < 0))
             {
                 var g = run.Range;
                 var sources = string.Join("; ", run.All.Select(i => i.Tolerance.Source).Distinct());

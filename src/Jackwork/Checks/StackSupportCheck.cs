@@ -43,11 +43,11 @@ internal sealed class StackSupportCheck : ICheck
     private Finding? Bearings(Stack stack, StackItem core)
     {
         var turns = core.Part.Body.Member != stack.Carrier;
-        bool Carries(StackItem i) => i.Role == StackRole.Stop || (turns && i is { Role: StackRole.Loose, Part.Kind: PartKind.Figure });
+        bool Carries(StackItem i) => i is { Role: StackRole.Stop, IsCollar: false } || (turns && i is { Role: StackRole.Loose, Part.Kind: PartKind.Figure });
         var bearings = stack.Items.Where(i => Carries(i) && i.Bore - core.Outside < Passage && Math.Min(i.To, core.To) - Math.Max(i.From, core.From) > Stack.Same).ToList();
         if (bearings.Count == 0)
         {
-            var near = stack.Items.Where(i => i.Role == StackRole.Stop).MinBy(i => Math.Max(core.From - i.To, i.From - core.To));
+            var near = stack.Items.Where(i => i is { Role: StackRole.Stop, IsCollar: false }).MinBy(i => Math.Max(core.From - i.To, i.From - core.To));
             return new(
                 Level.Fault, Name, core.Name, null, null, 0, 1, "bearings",
                 FormattableString.Invariant($"nothing carries '{core.Name}', which runs from {core.From:0.##} to {core.To:0.##} mm along its direction"),

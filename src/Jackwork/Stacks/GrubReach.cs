@@ -10,78 +10,97 @@ namespace Jackwork.Stacks;
 /// <remarks>
 /// The screw stands in the middle of its hub, in line with the timing mark: straight up as drawn, seen along the shaft. Its key
 /// is a rod on that radius, from the hub outward by the key's long arm. What is fixed on the shaft is in its way always or
-/// never; all else is tried every 5 degrees of the shaft. Room to turn the key's short arm outside is not asked for.
+/// never; all else is tried every 5 degrees of the shaft, or a little less. Room to turn the key's short arm outside is not asked for.
 /// </remarks>
 internal sealed class GrubReach
 {
-    /// <summary>Turn of the shaft between two tries, rad.</summary>
+    /// <summary>Largest turn of the shaft between two tries, rad.</summary>
     private const double Turn = Math.PI / 36;
 
-    /// <summary>Room round the key, mm, and from the hub's surface to where the way is first looked at (common practice, no source).</summary>
-    private const double Room = 0.3, Clear = 0.5;
+    /// <summary>Share by which a whole number of steps may round to less.</summary>
+    private const double Rounding = 1e-9;
+
+    /// <summary>Room round the key, mm (common practice, no source).</summary>
+    private const double Room = 0.3;
 
     private readonly Proof proof;
+    private readonly Solid[] solids;
     private readonly BodyFrames bodies;
-    private readonly (Part Part, PieceSet Set)[] parts;
+    private readonly Dictionary<(Body Body, int Stride), Frame[]> known = [];
 
-    public GrubReach(Proof proof)
+    public GrubReach(Proof proof, Solid[] solids)
     {
-        this.proof = proof;
+        (this.proof, this.solids) = (proof, solids);
         bodies = new(proof.Motion);
-        parts = [.. proof.Assembly.Parts.Select(p => (p, new PieceSet(p.Pieces.AsSpan())))];
     }
 
     /// <summary>When the key of a hub reaches it.</summary>
     public GrubAccess Of(Stack stack, StackItem hub)
     {
-        var (key, body) = (Key(stack.Axis, hub), hub.Part.Body);
+        var (key, body) = (new KeyRod(stack.Axis, hub, Room), hub.Part.Body);
         var turns = Math.Abs(proof.Machine.Turns[body.Member]!.Value.Value);
-        var tries = Math.Max(1, (int)Math.Round(proof.Machine.Performance.Length * turns / Turn));
-        var step = proof.Machine.Performance.Length / tries;
-        foreach (var (part, set) in parts)
+        var stride = Math.Max(1, (int)(Turn * (1 + Rounding) / turns / proof.Machine.Performance.Step));
+        var step = stride * proof.Machine.Performance.Step;
+        foreach (var (part, set) in solids)
         {
-            if (part.Body == body && part != hub.Part && IsHit(key, set, Frame.Identity))
+            if (part.Body == body && !ReferenceEquals(part, hub.Part) && key.Hits(set, Frame.Identity))
             {
                 return new(hub, [], step, part.Name);
             }
         }
 
-        var others = parts.Where(p => p.Part.Body != body).ToArray();
-        var blocked = new Dictionary<string, int>();
+        // What stands still and is never within what the key sweeps is left out.
+        var others = solids.Where(s => s.Part.Body != body && (s.Part.Body.Member != stack.Carrier || key.Sweeps(s.Set))).ToArray();
+        var kinds = others.Select(o => o.Part.Body).Distinct().ToList();
+        var which = Array.ConvertAll(others, o => kinds.IndexOf(o.Part.Body));
+        var (own, theirs) = (Frames(body, stride), kinds.ConvertAll(k => Frames(k, stride)));
+        var (tries, frames) = (own.Length, new Frame[kinds.Count]);
+        var blocked = new int[others.Length];
         var open = new bool[tries];
         var last = 0;
         for (var i = 0; i < tries; i++)
         {
-            var place = (double)i * bodies.Steps / tries;
-            var frames = new Dictionary<Body, Frame>();
-            Frame At(Body b) => frames.TryGetValue(b, out var f) ? f : frames[b] = bodies.At(b, place);
-            var own = At(body);
+            for (var k = 0; k < frames.Length; k++)
+            {
+                frames[k] = own[i].See(theirs[k][i]);
+            }
 
-            // What was in the way a moment ago mostly still is.
-            var hit = Array.FindIndex(others, last, 1, p => IsHit(key, p.Set, own.See(At(p.Part.Body))));
-            hit = hit >= 0 ? hit : Array.FindIndex(others, p => IsHit(key, p.Set, own.See(At(p.Part.Body))));
+            // What was in the way a moment ago mostly still is: the search begins with it.
+            var hit = -1;
+            for (var k = 0; k < others.Length && hit < 0; k++)
+            {
+                var at = (last + k) % others.Length;
+                hit = key.Hits(others[at].Set, frames[which[at]]) ? at : -1;
+            }
+
             open[i] = hit < 0;
             if (hit >= 0)
             {
                 last = hit;
-                blocked[others[hit].Part.Name] = blocked.GetValueOrDefault(others[hit].Part.Name) + 1;
+                blocked[hit]++;
             }
         }
 
-        return new(hub, Spans(open, step), step, blocked.Count > 0 ? blocked.MaxBy(b => b.Value).Key : null);
+        var most = blocked.Length == 0 ? 0 : Array.IndexOf(blocked, blocked.Max());
+        return new(hub, Spans(open, step), step, blocked.Length > 0 && blocked[most] > 0 ? others[most].Part.Name : null);
     }
 
-    private static PieceSet Key(Joint axis, StackItem hub)
+    // The frames of a body at every so many steps of the performance.
+    private Frame[] Frames(Body body, int stride)
     {
-        var size = hub.Grub!;
-        var foot = Station.At(axis, hub.Middle);
-        var (up, radius) = (axis.Along.AnyPerpendicular(), size.KeyRadius + Room);
-        var surface = hub.Outside / 2;
-        return new(ConvexPiece.Capsule(foot + (surface + Clear + radius) * up, foot + (surface + size.Reach - radius) * up, radius));
-    }
+        if (!known.TryGetValue((body, stride), out var frames))
+        {
+            frames = new Frame[(bodies.Steps + stride - 1) / stride];
+            for (var i = 0; i < frames.Length; i++)
+            {
+                frames[i] = bodies.At(body, i * stride);
+            }
 
-    private static bool IsHit(PieceSet key, PieceSet part, in Frame partInKey) =>
-        key.Ball.GapTo(part.Ball.In(partInKey)) <= 0 && PartDistance.Between(key, part, partInKey, double.Epsilon) is { Apart.Signed: <= 0 };
+            known.Add((body, stride), frames);
+        }
+
+        return frames;
+    }
 
     private static List<(double, double)> Spans(bool[] open, double step)
     {

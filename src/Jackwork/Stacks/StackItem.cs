@@ -34,6 +34,9 @@ public sealed record StackItem(string Name, StackRole Role, Part Part, double Fr
     /// <summary>Diameter round the axis that it sweeps, mm: what a thing must have for its bore to pass over it.</summary>
     public double Reach { get; init; } = Outside;
 
+    /// <summary>Whether it is a tube on the rod, which bounds what is beside it but does not carry the rod.</summary>
+    public bool IsCollar { get; init; }
+
     /// <summary>For a hub, the plate that it stands out from; else null.</summary>
     public StackItem? Plate { get; init; }
 

@@ -26,7 +26,7 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
 
     public int Carrier => carrier;
 
-    public List<Part> Rods { get; } = [];
+    public List<Solid> Rods { get; } = [];
 
     /// <summary>Whether a member turns about this line.</summary>
     public bool IsOf(Machine machine, int member) =>
@@ -34,14 +34,15 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
         && j.Along.Cross(axis.Along).Length < SameLine && (j.Through - axis.Through).Across(axis.Along).Length < SameLine;
 
     /// <summary>The box round a part: z along the line, from its point; null where the line passes it by.</summary>
-    public Bounds? On(Part part)
+    public Bounds? On(in Solid solid)
     {
-        var box = part.Pieces[0].BoundsIn(seen);
-        foreach (var p in part.Pieces.AsSpan()[1..])
+        var ball = solid.Set.Ball;
+        if ((ball.Centre - axis.Through).Across(axis.Along).Length > ball.Radius)
         {
-            box = box.Around(p.BoundsIn(seen));
+            return null;
         }
 
+        var box = solid.Set.BoundsIn(seen);
         box = new(box.Least with { Z = Tidy(box.Least.Z) }, box.Most with { Z = Tidy(box.Most.Z) });
         return box.Least.X < 0 && box.Most.X > 0 && box.Least.Y < 0 && box.Most.Y > 0 ? box : null;
     }
@@ -50,7 +51,7 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
     private static double Tidy(double station) => Math.Round(station, 9) + 0.0;
 
     /// <summary>Diameter of the hole that a part has round the line, mm; 0 where the line runs through its solid. Flats of the solid take up to 0.04 mm from a hole's diameter.</summary>
-    public double Hole(Part part) => 2 * PartDistance.Between(thread, new PieceSet(part.Pieces.AsSpan()), Frame.Identity)!.Value.Apart.Distance;
+    public double Hole(in Solid solid) => 2 * PartDistance.Between(thread, solid.Set, Frame.Identity)!.Value.Apart.Distance;
 
     /// <summary>Whether a part is round about the line.</summary>
     public bool IsRound(in Bounds box) =>
