@@ -183,9 +183,9 @@ internal static class StackMaker
 
     private static bool IsBound(StackItem item) => item.Role is StackRole.Fixed or StackRole.Stop;
 
-    // What an item would run against if it were shifted along the axis.
+    // What an item would run against if it were shifted along the axis; what is loose takes all that is glued to it along.
     private static StackItem? Next(List<StackItem> items, StackItem a) =>
-        items.Where(b => b.Middle > a.Middle && a.Meets(b) && !a.IsGluedTo(b)).MinBy(b => b.From);
+        items.Where(b => b.Middle > a.Middle && a.Meets(b) && !(a.Role == StackRole.Loose && a.IsGluedTo(b))).MinBy(b => b.From);
 
     private static double Middle(Machine machine, Joint axis) =>
         machine.Design.Case is { } c ? Station.Of(axis, c.Inside[0] + 0.5 * (c.Inside[1] - c.Inside[0])) : 0;
