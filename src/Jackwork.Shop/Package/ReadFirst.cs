@@ -41,6 +41,11 @@ internal static class ReadFirst
             Line("  gears/    each spur wheel: outline to cut (DXF and SVG); wheels.csv: what to measure on them");
         }
 
+        if (proof.Stacks.Count > 0)
+        {
+            Line("  stacks/   each shaft and axle with what stands on it, to scale, its gaps and stations (SVG)");
+        }
+
         Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
         Line("  profiles.csv   all profiles with their sizes");
         Line("  verdict.json   the whole result of the checks");

@@ -1,4 +1,5 @@
 using Jackwork.Checks;
+using Jackwork.Shop.Stacks;
 using Jackwork.Shop.Timing;
 using Jackwork.Shop.Writers;
 
@@ -37,6 +38,7 @@ public static class ShopPackage
         }
 
         files.AddRange(proof.Cams.Select((cam, k) => ShopFile.OfText($"cams/{cam.Name}.csv", () => CamTable.Write(proof, k))));
+        files.AddRange(proof.Stacks.Select(s => ShopFile.OfText($"stacks/{StackSheet.FileName(s)}.svg", () => SvgWriter.Write(StackSheet.Draw(proof, s)))));
         if (proof.Machine.Acted.Count > 0)
         {
             var chart = new Lazy<PerformanceChart>(() => ChartOf.Performance(proof));

@@ -30,6 +30,9 @@ public sealed class Limits(LimitsSpec? given)
     /// <summary>Least clearance between parts, mm.</summary>
     public double Clearance { get; } = given?.Clearance ?? 0.5;
 
+    /// <summary>Largest play along an axle or shaft, mm.</summary>
+    public double Play { get; } = given?.Play ?? 1;
+
     /// <summary>Largest pressure angle, rad, for a follower that turns or one that slides.</summary>
     public double PressureAngle(bool turns) => Rad(turns ? given?.PressureAngleTurning ?? 45 : given?.PressureAngleSliding ?? 30);
 

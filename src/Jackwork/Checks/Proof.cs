@@ -3,6 +3,7 @@ using Jackwork.Cams;
 using Jackwork.Gears;
 using Jackwork.Motion;
 using Jackwork.Parts;
+using Jackwork.Stacks;
 
 namespace Jackwork.Checks;
 
@@ -12,6 +13,8 @@ public readonly record struct CamWork(Cam Cam, Acted Acted, AsCutResult AsCut);
 /// <summary>Everything that is worked out of a machine before it is judged: motion, cams, gears, and the run on the cams as cut.</summary>
 public sealed class Proof
 {
+    private IReadOnlyList<Stack>? stacks;
+
     private Proof(Machine machine, Motion.Motion motion, Limits limits, IReadOnlyList<Cam> cams, IReadOnlyList<GearWork> gears, AsCut asCut)
     {
         (Machine, Motion, Limits, Cams, Gears, AsCut) = (machine, motion, limits, cams, gears, asCut);
@@ -44,6 +47,9 @@ public sealed class Proof
 
     /// <summary>How near parts come to each other, nearest to their limit first.</summary>
     public IReadOnlyList<Clearance> Clearances { get; private set; } = [];
+
+    /// <summary>What stands where along each shaft and axle; worked out when first asked for.</summary>
+    public IReadOnlyList<Stack> Stacks => stacks ??= StackMaker.Of(this);
 
     /// <summary>Time that the clearances took, ms.</summary>
     public double ClearanceMs { get; private set; }

@@ -32,6 +32,7 @@ public static class ResultJson
             ["gears"] = Array(proof.Gears.Select(g => Gear(machine, g))),
             ["parts"] = Array(proof.Assembly.Parts.Select(p => Part(machine, p))),
             ["clearance"] = Array(proof.Clearances.Select(Clearance)),
+            ["stacks"] = Array(proof.Stacks.Select(s => StackJson.Of(proof, s))),
             ["findings"] = Array(verdict.Findings.Select(Finding)),
             ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["clearance"] = Round(proof.ClearanceMs), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + proof.ClearanceMs + checksMs) },
         };

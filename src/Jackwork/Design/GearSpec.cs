@@ -75,4 +75,8 @@ public sealed record GearSpec
     /// <summary>Side of the hub.</summary>
     [Key("The side on which the hub stands out: `ahead` along the shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
     public string? HubSide { get; init; }
+
+    /// <summary>Size of the grub screw.</summary>
+    [Key("Size of the grub screw in the middle of the hubs, in line with the timing mark; M3 if not given.", Words = "M2 M2.5 M3 M4")]
+    public string? Grub { get; init; }
 }

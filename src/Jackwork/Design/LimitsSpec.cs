@@ -49,4 +49,8 @@ public sealed record LimitsSpec
     /// <summary>Least clearance between parts, mm.</summary>
     [Key("Least clearance between parts that are not meant to touch; 0.5 if not given.", Unit = "mm", Min = 0, Max = 20)]
     public double? Clearance { get; init; }
+
+    /// <summary>Largest play along an axle or shaft, mm.</summary>
+    [Key("Largest play along its axle or shaft of what should be held in place; 1 if not given.", Unit = "mm", Min = 0.05, Max = 50)]
+    public double? Play { get; init; }
 }

@@ -40,7 +40,9 @@ internal sealed record BoardPlace(string Name, Frame Frame, Outline Rim)
         var bounds = shaft.Pieces[0].BoundsIn(Frame.Inverse());
         var (least, most) = (bounds.Least, bounds.Most);
         var (width, height) = (most.X - least.X, most.Y - least.Y);
-        return most.Z > 0 && least.Z < thickness && Math.Abs(width - height) < 1e-6
+        var (min, max) = Rim.Bounds();
+        var within = least.X > min.X && most.X < max.X && least.Y > min.Y && most.Y < max.Y;
+        return within && most.Z > 0 && least.Z < thickness && Math.Abs(width - height) < 1e-6
             ? Outline.Circle(new((least.X + most.X) / 2, (least.Y + most.Y) / 2), (width + Play) / 2)
             : null;
     }

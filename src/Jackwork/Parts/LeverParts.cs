@@ -98,7 +98,7 @@ internal static class LeverParts
         var axle = body?.Axle ?? Axle;
         if (spindle.To > spindle.From)
         {
-            yield return make.Spindle(" spindle", new(m), spindle.From - half, spindle.To + half, axle) with { Kind = PartKind.Shaft };
+            yield return make.Spindle(" spindle", new(m), body?.From ?? spindle.From - half, body?.To ?? spindle.To + half, axle) with { Kind = PartKind.Shaft };
         }
         else if (axle > 0)
         {

@@ -1,0 +1,28 @@
+using Jackwork.Checks;
+
+namespace Jackwork.Stacks;
+
+/// <summary>What the design says of a plate on a shaft that its solid doesn't: its bore, and the grub screw of its hub.</summary>
+/// <param name="Bore">Diameter of the bore, mm.</param>
+/// <param name="Grub">Size of the grub screw.</param>
+internal readonly record struct PlateSpec(double Bore, GrubSize Grub)
+{
+    /// <summary>The plates of a proof by the names of their parts.</summary>
+    public static Dictionary<string, PlateSpec> Of(Proof proof)
+    {
+        var specs = new Dictionary<string, PlateSpec>();
+        for (var k = 0; k < proof.Cams.Count; k++)
+        {
+            specs.TryAdd($"{proof.Cams[k].Name} cam", new(proof.Cams[k].Bore, GrubSize.Named(proof.Machine.Acted[k].Cam.Spec.Grub)));
+        }
+
+        foreach (var work in proof.Gears.Where(g => g.Pair is not null))
+        {
+            var grub = GrubSize.Named(work.Drive.Gear!.Grub);
+            specs.TryAdd(FormattableString.Invariant($"{proof.Machine.NameOf(work.Drive.Driver)} wheel {work.DriverGear!.Teeth}"), new(work.Bores.Driver, grub));
+            specs.TryAdd(FormattableString.Invariant($"{proof.Machine.NameOf(work.Drive.Driven)} wheel {work.DrivenGear!.Teeth}"), new(work.Bores.Driven, grub));
+        }
+
+        return specs;
+    }
+}

@@ -1,0 +1,62 @@
+using Jackwork.Geometry;
+using Jackwork.Motion;
+using Jackwork.Parts;
+using Jackwork.Solids;
+
+namespace Jackwork.Stacks;
+
+/// <summary>A line on which rods stand, and where parts lie on it.</summary>
+/// <param name="name">The shaft's name, or that of the line's first axle.</param>
+/// <param name="axis">The line.</param>
+/// <param name="carrier">What carries it.</param>
+internal sealed class StackLine(string name, Joint axis, int carrier)
+{
+    /// <summary>Distance and sine within which two axes are one, mm.</summary>
+    private const double SameLine = 1e-6;
+
+    /// <summary>Half the length of the line against which holes are measured, mm: longer than any piece.</summary>
+    private const double Long = 5000;
+
+    private readonly Frame seen = Frame.Along(axis.Through, axis.Along).Inverse();
+    private readonly PieceSet thread = new(ConvexPiece.Capsule(axis.Through + -Long * axis.Along, axis.Through + Long * axis.Along, 0));
+
+    public string Name => name;
+
+    public Joint Axis => axis;
+
+    public int Carrier => carrier;
+
+    public List<Solid> Rods { get; } = [];
+
+    /// <summary>Whether a member turns about this line.</summary>
+    public bool IsOf(Machine machine, int member) =>
+        machine.Members[member] is { Joint: { Kind: JointKind.Pivot } j } m && m.Carrier == carrier
+        && j.Along.Cross(axis.Along).Length < SameLine && (j.Through - axis.Through).Across(axis.Along).Length < SameLine;
+
+    /// <summary>The box round a part: z along the line, from its point; null where the line passes it by.</summary>
+    public Bounds? On(in Solid solid)
+    {
+        var ball = solid.Set.Ball;
+        if ((ball.Centre - axis.Through).Across(axis.Along).Length > ball.Radius)
+        {
+            return null;
+        }
+
+        var box = solid.Set.BoundsIn(seen);
+        box = new(box.Least with { Z = Tidy(box.Least.Z) }, box.Most with { Z = Tidy(box.Most.Z) });
+        return box.Least.X < 0 && box.Most.X > 0 && box.Least.Y < 0 && box.Most.Y > 0 ? box : null;
+    }
+
+    // Stations to a millionth of a micron, so that rounding makes no -0.
+    private static double Tidy(double station) => Math.Round(station, 9) + 0.0;
+
+    /// <summary>Diameter of the hole that a part has round the line, mm; 0 where the line runs through its solid. Flats of the solid take up to 0.04 mm from a hole's diameter.</summary>
+    public double Hole(in Solid solid) => 2 * PartDistance.Between(thread, solid.Set, Frame.Identity)!.Value.Apart.Distance;
+
+    /// <summary>Whether a part is round about the line.</summary>
+    public bool IsRound(in Bounds box) =>
+        Math.Abs(box.Most.X + box.Least.X) < Stack.Same && Math.Abs(box.Most.Y + box.Least.Y) < Stack.Same && Math.Abs(box.Most.X - box.Most.Y) < RoundWithin * box.Most.X;
+
+    /// <summary>Share by which the flats of a tube may differ across: those of 32 faces do by 0.5 %.</summary>
+    private const double RoundWithin = 0.01;
+}
