@@ -19,6 +19,9 @@ public sealed class ConvexPiece
     /// <summary>A point within this distance of a line, mm, lies on it, and a unit vector that strays less from another runs along it: a hundred roundings at 1 m.</summary>
     private const double OnLineMm = 1e-11;
 
+    /// <summary>Directions nearer than this to a disc's axis, rad, have their part across it made square twice, so that a rim point stays in its plane to 1e-13.</summary>
+    private const double Steep = 1e-3;
+
     private readonly Vec3[] centres;
     private readonly double[] radii;
     private readonly Vec3 axis;
@@ -213,12 +216,24 @@ public sealed class ConvexPiece
                 }
             }
 
-            // Straight along the axis every point of the disc is as far: its middle will do.
-            reach = length > 0 ? (radii[best] / length) * across : default;
+            reach = radii[best] * Outwards(across, length, d);
         }
 
         var p = at[best] + reach;
         return sweep.Dot(d) > 0 ? p + sweep : p;
+    }
+
+    // d_perp made a unit vector. Near the axis d_perp is mostly rounding, which may lie along the axis: it is made square once more.
+    // Straight along the axis every point of a disc is as far, and its middle will do.
+    private Vec3 Outwards(Vec3 across, double length, Vec3 d)
+    {
+        if (length > Steep * Math.Abs(d.Dot(axis)))
+        {
+            return (1 / length) * across;
+        }
+
+        var again = length > 0 ? ((1 / length) * across).Across(axis) : default;
+        return again.Length > 0.5 ? again.Unit() : default;
     }
 
     private Ball BallAround()
