@@ -49,6 +49,14 @@ internal static class PartMeshes
         var frame = new Frame(up.Cross(joint.Along), up, joint.Along, joint.Through);
         double Reach(Vec3 d) => part.Pieces.Max(p => (p.Support(d) - joint.Through).Dot(d));
         Outline[] bore = profile.Bore is { } d ? [Outline.Circle(Point2.Origin, d / 2)] : [];
-        return ConvexCut.Plate(profile.Rim, bore, ProfileSagitta, frame, -Reach(-joint.Along), Reach(joint.Along));
+        try
+        {
+            return ConvexCut.Plate(profile.Rim, bore, ProfileSagitta, frame, -Reach(-joint.Along), Reach(joint.Along));
+        }
+        catch (ArgumentException)
+        {
+            // An outline that crosses itself or its bore bounds no plate; the checks say what is wrong with it.
+            return part.Pieces;
+        }
     }
 }

@@ -22,12 +22,18 @@ internal static class ModelFiles
         {
             if (!Made.TryGetValue(example, out var made))
             {
-                var proof = Proof.Of(MachineBuilder.Build(ExampleFolder.Text(example)).Machine!);
-                Made.Add(example, made = (proof, GlbWriter.Write(proof, Profiles.Of(proof))));
+                Made.Add(example, made = Make(ExampleFolder.Text(example)));
             }
 
             return made;
         }
+    }
+
+    /// <summary>A design worked out, and the bytes of its model.</summary>
+    public static (Proof Proof, byte[] Bytes) Make(string design)
+    {
+        var proof = Proof.Of(MachineBuilder.Build(design).Machine!);
+        return (proof, GlbWriter.Write(proof, Profiles.Of(proof)));
     }
 
     /// <summary>An example worked out, and its model read again.</summary>

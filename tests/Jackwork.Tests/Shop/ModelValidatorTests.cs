@@ -29,6 +29,17 @@ public sealed class ModelValidatorTests
     }
 
     [Fact]
+    public void A_piece_that_cannot_close_still_gives_a_sound_file()
+    {
+        // The gull is asked to rise 140 mm, which its rod can't reach.
+        var text = ExampleFolder.Text("keeper").Replace("reach: 40, law: modified-sine", "reach: 140, law: modified-sine", StringComparison.Ordinal);
+        var (proof, bytes) = ModelFiles.Make(text);
+        Assert.NotEmpty(proof.Motion.Gaps);
+        var issues = Validate(bytes).GetProperty("issues");
+        Assert.True(issues.GetProperty("messages").GetArrayLength() == 0, issues.ToString());
+    }
+
+    [Fact]
     public void The_validator_does_find_a_normal_that_was_made_too_long()
     {
         var bytes = (byte[])ModelFiles.Of("nodding-bird").Bytes.Clone();
