@@ -47,6 +47,8 @@ internal static class ReadFirst
         }
 
         Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
+        Line("  model/    piece.glb: the whole piece, moving through its performance, for any viewer of glTF 2.0");
+        Line("  parts.csv      all parts with material, mass and size");
         Line("  profiles.csv   all profiles with their sizes");
         Line("  verdict.json   the whole result of the checks");
         foreach (var p in profiles.Where(p => p.Refused is not null))

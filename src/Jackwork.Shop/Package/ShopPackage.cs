@@ -1,4 +1,5 @@
 using Jackwork.Checks;
+using Jackwork.Shop.Model;
 using Jackwork.Shop.Stacks;
 using Jackwork.Shop.Timing;
 using Jackwork.Shop.Writers;
@@ -25,6 +26,8 @@ public static class ShopPackage
             ShopFile.OfText("read-first.txt", () => ReadFirst.Write(proof, verdict, profiles, pieces)),
             ShopFile.OfText("verdict.json", () => verdictJson),
             ShopFile.OfText("profiles.csv", () => ProfileList.Write(profiles, pieces)),
+            ShopFile.OfText("parts.csv", () => PartList.Write(proof, pieces)),
+            new("model/piece.glb", () => GlbWriter.Write(proof, profiles)),
         };
         foreach (var profile in profiles.Where(p => p.Refused is null))
         {

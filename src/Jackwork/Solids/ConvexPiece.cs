@@ -44,6 +44,18 @@ public sealed class ConvexPiece
     /// <summary>A ball that holds the piece, in the part's frame; not always the smallest.</summary>
     public Ball Ball { get; }
 
+    /// <summary>The core's points or its discs' middles, from the part's origin.</summary>
+    internal ReadOnlySpan<Vec3> Centres => centres;
+
+    /// <summary>Radii of the discs, mm; none for a polytope.</summary>
+    internal ReadOnlySpan<double> Radii => radii;
+
+    /// <summary>Unit vector square to the discs; zero for a polytope.</summary>
+    internal Vec3 DiscAxis => axis;
+
+    /// <summary>The vector that the core's points or discs are swept along; zero where they aren't.</summary>
+    internal Vec3 Sweep => sweep;
+
     /// <summary>A ball that holds the core: <see cref="Ball"/> without the margin.</summary>
     internal Ball CoreBall => Ball with { Radius = Ball.Radius - Margin };
 

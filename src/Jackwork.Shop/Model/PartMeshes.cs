@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Jackwork.Checks;
+using Jackwork.Geometry;
+using Jackwork.Motion;
+using Jackwork.Parts;
+using Jackwork.Shop.Package;
+using Jackwork.Solids;
+
+namespace Jackwork.Shop.Model;
+
+/// <summary>The mesh of every part, mm, in the coordinates that the part is given in.</summary>
+/// <remarks>Cams and wheels are cut from their profiles, with teeth and bores; every other part is its solid.</remarks>
+internal static class PartMeshes
+{
+    /// <summary>Greatest distance between a round face and its flats, mm.</summary>
+    public const double Sagitta = 0.05;
+
+    /// <summary>Greatest distance between a profile and its straight lines, mm.</summary>
+    public const double ProfileSagitta = 0.02;
+
+    /// <summary>One mesh for each part, in the order of the assembly.</summary>
+    public static IReadOnlyList<Mesh> Of(Proof proof, IReadOnlyList<Profile> profiles)
+    {
+        var cams = new Queue<Profile>(profiles.Where(p => p.Folder == "cams"));
+        var wheels = new Queue<Profile>(Wheels(proof, [.. profiles.Where(p => p.Folder == "gears")]));
+        return [.. proof.Assembly.Parts.Select(p => MeshMaker.Of(Tessellation.Of(p.Kind switch
+        {
+            PartKind.Cam => Plate(proof.Machine, p, cams.Dequeue()),
+            PartKind.Wheel => Plate(proof.Machine, p, wheels.Dequeue()),
+            _ => p.Pieces,
+        }, Sagitta)))];
+    }
+
+    // Profiles come by twos, driver's and driven's, for each pair; a pair with a ring has no parts.
+    private static IEnumerable<Profile> Wheels(Proof proof, List<Profile> gears) =>
+        proof.Gears.Where(g => g.Pair is not null)
+            .SelectMany((g, k) => g.DriverGear!.Inside || g.DrivenGear!.Inside ? [] : gears.GetRange(2 * k, 2));
+
+    private static ImmutableArray<ConvexPiece> Plate(Machine machine, Part part, Profile profile)
+    {
+        if (profile.Refused is not null)
+        {
+            return part.Pieces;
+        }
+
+        // A profile is drawn as seen from the tip of its shaft's axis, up as drawn.
+        var joint = machine.Members[part.Body.Member].Joint;
+        var up = joint.Along.AnyPerpendicular();
+        var frame = new Frame(up.Cross(joint.Along), up, joint.Along, joint.Through);
+        double Reach(Vec3 d) => part.Pieces.Max(p => (p.Support(d) - joint.Through).Dot(d));
+        Outline[] bore = profile.Bore is { } d ? [Outline.Circle(Point2.Origin, d / 2)] : [];
+        try
+        {
+            return ConvexCut.Plate(profile.Rim, bore, ProfileSagitta, frame, -Reach(-joint.Along), Reach(joint.Along));
+        }
+        catch (ArgumentException)
+        {
+            // An outline that crosses itself or its bore bounds no plate; the checks say what is wrong with it.
+            return part.Pieces;
+        }
+    }
+}

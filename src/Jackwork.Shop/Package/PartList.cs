@@ -1,0 +1,38 @@
+using System.Globalization;
+using Jackwork.Checks;
+using Jackwork.Parts;
+using Jackwork.Shop.Tables;
+using Jackwork.Solids;
+
+namespace Jackwork.Shop.Package;
+
+/// <summary>The list of all parts, with what carries them, what they are made of and what they weigh.</summary>
+internal static class PartList
+{
+    private readonly record struct Row(string Name, string Kind, string On, string Material, double Mass, int Count, Bounds? Size);
+
+    /// <summary>The list as CSV, the last record with the totals. Sizes are those of the smallest box along x, y and z as drawn; a rod's along itself.</summary>
+    public static string Write(Proof proof, int pieces)
+    {
+        var rows = proof.Assembly.Parts.Select(p => Of(proof, p, pieces)).ToList();
+        rows.Add(new("total", "", "", "", proof.Assembly.Mass, rows.Sum(r => r.Count), null));
+        return new CsvTable(
+            CsvColumn.Words("part", rows.Select(r => r.Name)),
+            CsvColumn.Words("kind", rows.Select(r => r.Kind)),
+            CsvColumn.Words("on", rows.Select(r => r.On)),
+            CsvColumn.Words("material", rows.Select(r => r.Material)),
+            CsvColumn.Numbers("mass in one piece", "g", rows.Select(r => r.Mass), 3),
+            CsvColumn.Words("count", rows.Select(r => r.Count.ToString(CultureInfo.InvariantCulture))),
+            CsvColumn.Numbers("mass in all pieces", "g", rows.Select(r => r.Mass * pieces), 3),
+            CsvColumn.Numbers("size x", "mm", rows.Select(r => r.Size?.Most.X - r.Size?.Least.X ?? double.NaN), 2),
+            CsvColumn.Numbers("size y", "mm", rows.Select(r => r.Size?.Most.Y - r.Size?.Least.Y ?? double.NaN), 2),
+            CsvColumn.Numbers("size z", "mm", rows.Select(r => r.Size?.Most.Z - r.Size?.Least.Z ?? double.NaN), 2)).ToString();
+    }
+
+    private static Row Of(Proof proof, Part part, int pieces)
+    {
+        var on = proof.Machine.NameOf(part.Body.Member) + (part.Body.IsRod ? " rod" : "");
+        var size = part.Pieces.Select(p => p.BoundsIn(Frame.Identity)).Aggregate((a, b) => a.Around(b));
+        return new(part.Name, part.Kind.ToString().ToLowerInvariant(), on, part.Material.Name, part.Mass, pieces, size);
+    }
+}
