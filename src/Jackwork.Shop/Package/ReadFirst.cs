@@ -42,6 +42,11 @@ internal static class ReadFirst
         }
 
         Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
+        if (proof.Assembly.Parts.Count > 0)
+        {
+            Line("  views/    the piece put together, crank at 0: elevation, plan, side (SVG, A3; their scale is in the title block)");
+        }
+
         Line("  profiles.csv   all profiles with their sizes");
         Line("  verdict.json   the whole result of the checks");
         foreach (var p in profiles.Where(p => p.Refused is not null))

@@ -5,12 +5,13 @@ using Jackwork.Solids;
 namespace Jackwork.Parts;
 
 /// <summary>Where the bodies of a machine stand over its performance.</summary>
-internal sealed class BodyFrames
+public sealed class BodyFrames
 {
     private readonly Motion.Motion motion;
     private readonly Machine machine;
     private readonly double step;
 
+    /// <summary>Of a solved motion.</summary>
     public BodyFrames(Motion.Motion motion)
     {
         this.motion = motion;
