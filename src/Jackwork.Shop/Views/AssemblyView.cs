@@ -15,19 +15,23 @@ public sealed record ViewLine(int Part, ImmutableArray<Point2> Points);
 /// <summary>The parts of a piece seen from one side at full size, hidden lines removed: x right, y up, mm.</summary>
 public sealed class AssemblyView
 {
+    /// <summary>A shaft whose direction runs less than this across the view, as a share, is seen from its end.</summary>
+    private const double EndOn = 0.01;
+
     private readonly ImmutableArray<(Part Part, Frame Frame)> parts;
+    private readonly IReadOnlyList<HiddenLines.Placed> solids;
     private readonly HiddenLines hidden;
 
     private AssemblyView(ViewSide side, ImmutableArray<(Part Part, Frame Frame)> parts)
     {
         (Side, this.parts) = (side, parts);
-        List<HiddenLines.Placed> solids = [.. parts.SelectMany((p, i) => ViewSolids.Of(p.Part, p.Frame).Select(s => new HiddenLines.Placed(s, i, Joined(i))))];
+        solids = [.. parts.SelectMany((p, i) => ViewSolids.Of(p.Part, p.Frame).Select(s => new HiddenLines.Placed(s, i, Stuff(i))))];
         var bounds = solids.Select(s => s.Solid.Bounds).Aggregate((a, b) => a.Around(b));
         Bounds = new(new(bounds.Least.X, bounds.Least.Y), new(bounds.Most.X, bounds.Most.Y));
         var across = side.Frame.Apply(bounds.Most - bounds.Least);
         Size = new(Math.Abs(across.X), Math.Abs(across.Y), Math.Abs(across.Z));
         hidden = new(solids);
-        Lines = [.. LinesOf(solids)];
+        Lines = [.. LinesOf()];
     }
 
     /// <summary>From where it is seen.</summary>
@@ -65,54 +69,62 @@ public sealed class AssemblyView
         new(side, [.. parts.Select(p => (p, side.Frame.See(standing(p.Body))))]);
 
     /// <summary>Index of the part that is seen at a point of the view; null where none is.</summary>
-    public int? PartAt(Point2 p) => hidden.PartAt(p.X, p.Y);
+    public int? PartAt(Point2 p) => hidden.At(p) is { } seen ? solids[seen.Solid].Part : null;
 
-    /// <summary>The axes of the shafts of which something is seen: two ends each, the same point where a shaft is seen from its end, and its radius, mm.</summary>
+    /// <summary>
+    /// The axes of the shafts, from the first to the last place along each at which the shaft is seen, and its radius, mm; both places are the
+    /// same where a shaft is seen from its end.
+    /// </summary>
     public IEnumerable<(Point2 From, Point2 To, double Radius)> Axes()
     {
-        var seen = Lines.Select(l => l.Part).ToHashSet();
-        foreach (var (part, frame) in parts.Where((p, i) => p.Part.Kind == PartKind.Shaft && seen.Contains(i)))
+        foreach (var lines in Lines.GroupBy(l => l.Part).Where(g => parts[g.Key].Part.Kind == PartKind.Shaft))
         {
+            var (part, frame) = parts[lines.Key];
             var piece = part.Pieces[0];
-            var (from, to) = (frame.Apply(default(Point3) + piece.Centres[0]), frame.Apply(default(Point3) + piece.Centres[0] + piece.Sweep));
-            yield return (new(from.X, from.Y), new(to.X, to.Y), piece.Radii[0]);
+            var (middle, along) = (frame.Apply(default(Point3) + piece.Centres[0]), frame.Apply(piece.DiscAxis));
+            var (foot, across) = (new Point2(middle.X, middle.Y), new Vec2(along.X, along.Y));
+            if (across.Length < EndOn)
+            {
+                yield return (foot, foot, piece.Radii[0]);
+                continue;
+            }
+
+            var places = lines.SelectMany(l => l.Points).Select(p => (p - foot).Dot(across.Unit())).ToList();
+            yield return (foot + places.Min() * across.Unit(), foot + places.Max() * across.Unit(), piece.Radii[0]);
         }
     }
 
-    // The bars of one lever are glued into one: no line is seen where their faces run on.
-    private int Joined(int part) => parts[part].Part.Kind == PartKind.Lever
+    // A part is one piece of stuff, and so are the bars of one lever, which are glued into one: the index of the first of them.
+    private int Stuff(int part) => parts[part].Part.Kind == PartKind.Lever
         ? parts.ToList().FindIndex(p => p.Part.Kind == PartKind.Lever && p.Part.Body == parts[part].Part.Body)
-        : -1;
+        : part;
 
-    private IEnumerable<ViewLine> LinesOf(List<HiddenLines.Placed> solids)
+    private IEnumerable<ViewLine> LinesOf()
     {
         var drawn = new LineSet();
         for (var s = 0; s < solids.Count; s++)
         {
-            var run = new List<Point2>();
+            var runs = new LineRuns();
             foreach (var edge in solids[s].Solid.Edges)
             {
                 var (a, b) = (new Point2(edge.From.X, edge.From.Y), new Point2(edge.To.X, edge.To.Y));
                 foreach (var (from, to) in hidden.Seen(edge, s).SelectMany(t => drawn.Add(a + t.From * (b - a), a + t.To * (b - a))))
                 {
-                    if (run.Count > 0 && run[^1] != from)
-                    {
-                        yield return new(solids[s].Part, [.. run]);
-                        run.Clear();
-                    }
-
-                    if (run.Count == 0)
-                    {
-                        run.Add(from);
-                    }
-
-                    run.Add(to);
+                    runs.Add(from, to);
                 }
             }
 
-            if (run.Count > 0)
+            foreach (var run in runs.Done())
             {
-                yield return new(solids[s].Part, [.. run]);
+                yield return new(solids[s].Part, run);
+            }
+        }
+
+        foreach (var (solid, from, to) in new Seams(hidden, solids).Of(Bounds).Where(m => !(drawn.IsOn(m.From) && drawn.IsOn(m.To))).ToList())
+        {
+            foreach (var line in drawn.Add(from, to))
+            {
+                yield return new(solids[solid].Part, [line.From, line.To]);
             }
         }
     }

@@ -93,7 +93,8 @@ internal sealed class FacetSolid : ViewSolid
         return high;
     }
 
-    // An edge between two faces turned away from the viewer is never seen; one within a curved face only as its silhouette.
+    // A face seen edge on counts as turned away: its line is drawn along its edge nearest to the viewer. An edge between two faces
+    // turned away is never seen; one within a curved face only as its silhouette.
     private static IEnumerable<ViewEdge> EdgesOf(IReadOnlyList<Point3> points, IReadOnlyList<HullFace> faces, int curved)
     {
         var first = new Dictionary<(int, int), int>();
@@ -110,11 +111,11 @@ internal sealed class FacetSolid : ViewSolid
                     continue;
                 }
 
-                var (front, other) = (faces[f].Normal.Z > -Square, faces[g].Normal.Z > -Square);
+                var (front, other) = (faces[f].Normal.Z > Square, faces[g].Normal.Z > Square);
                 var smooth = f < curved && g < curved;
                 if (smooth ? front != other : front || other)
                 {
-                    yield return new(points[a], points[b], (f >= curved && faces[f].Normal.Z > Square) || (g >= curved && faces[g].Normal.Z > Square));
+                    yield return new(points[a], points[b], (front && f >= curved) || (other && g >= curved));
                 }
             }
         }

@@ -37,9 +37,9 @@ internal sealed class HiddenLines
         for (var s = 0; s < solids.Count; s++)
         {
             var box = solids[s].Solid.Bounds;
-            for (var i = At(box.Least.X); i <= At(box.Most.X); i++)
+            for (var i = Index(box.Least.X); i <= Index(box.Most.X); i++)
             {
-                for (var j = At(box.Least.Y); j <= At(box.Most.Y); j++)
+                for (var j = Index(box.Least.Y); j <= Index(box.Most.Y); j++)
                 {
                     if (!cells.TryGetValue((i, j), out var here))
                     {
@@ -50,28 +50,40 @@ internal sealed class HiddenLines
                 }
             }
         }
+
+        // Nearest to the viewer first, so that a search ends early.
+        foreach (var here in cells.Values)
+        {
+            here.Sort((a, b) => solids[b].Solid.Bounds.Most.Z.CompareTo(solids[a].Solid.Bounds.Most.Z) is var c && c != 0 ? c : a.CompareTo(b));
+        }
     }
 
     /// <summary>A solid of a part.</summary>
     /// <param name="Solid">The solid.</param>
     /// <param name="Part">Index of its part.</param>
-    /// <param name="Joined">Parts with the same number, 0 or more, are one piece of stuff: no edge is seen within a face that they share. Below 0 for none.</param>
-    public readonly record struct Placed(ViewSolid Solid, int Part, int Joined);
+    /// <param name="Stuff">Solids with the same number are one piece of stuff: no line is seen where their faces run on.</param>
+    public readonly record struct Placed(ViewSolid Solid, int Part, int Stuff);
 
-    /// <summary>Index of the part seen at a point of the view; null where there is none.</summary>
-    public int? PartAt(double x, double y)
+    /// <summary>The piece of stuff seen at a point of the view, and its z; null where there is none.</summary>
+    /// <remarks>Of faces that lie in one plane the one of the first solid counts.</remarks>
+    public (int Solid, double Z)? At(Point2 p)
     {
-        var (most, part) = (double.NegativeInfinity, (int?)null);
-        foreach (var s in Near(x, y))
+        var (best, most) = (-1, double.NegativeInfinity);
+        foreach (var s in Near(p.X, p.Y))
         {
-            var top = solids[s].Solid.Top(x, y);
-            if (top > most)
+            if (solids[s].Solid.Bounds.Most.Z < most - Skin)
             {
-                (most, part) = (top, solids[s].Part);
+                break;
+            }
+
+            var top = solids[s].Solid.Top(p.X, p.Y);
+            if (top > most + Skin || (top >= most - Skin && s < best))
+            {
+                (best, most) = (s, top);
             }
         }
 
-        return part;
+        return best < 0 ? null : (best, most);
     }
 
     /// <summary>The stretches of an edge that are seen, as shares of its length from 0 to 1.</summary>
@@ -129,7 +141,7 @@ internal sealed class HiddenLines
             var solid = solids[s].Solid;
             if (solid.Bounds.Most.Z < p.Z - Skin)
             {
-                continue;
+                break;
             }
 
             if (solid.Top(p.X, p.Y) > p.Z + Skin)
@@ -137,7 +149,7 @@ internal sealed class HiddenLines
                 return true;
             }
 
-            if (onFace && s != owner && solids[s].Joined >= 0 && solids[s].Joined == solids[owner].Joined && IsWithin(solid, p))
+            if (onFace && s != owner && solids[s].Stuff == solids[owner].Stuff && IsWithin(solid, p))
             {
                 return true;
             }
@@ -153,7 +165,7 @@ internal sealed class HiddenLines
             && solid.Top(p.X, p.Y - Within) > least && solid.Top(p.X, p.Y + Within) > least;
     }
 
-    private List<int> Near(double x, double y) => cells.TryGetValue((At(x), At(y)), out var here) ? here : [];
+    private List<int> Near(double x, double y) => cells.TryGetValue((Index(x), Index(y)), out var here) ? here : [];
 
-    private static int At(double mm) => (int)Math.Floor(mm / Cell);
+    private static int Index(double mm) => (int)Math.Floor(mm / Cell);
 }

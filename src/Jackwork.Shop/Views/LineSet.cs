@@ -5,11 +5,11 @@ namespace Jackwork.Shop.Views;
 /// <summary>Lines of a drawing, none over another: of what is added only the stretches that no earlier line covers are kept.</summary>
 internal sealed class LineSet
 {
-    /// <summary>Lines nearer to each other than this, mm, are one.</summary>
-    private const double Coincident = 0.006;
+    /// <summary>Lines nearer to each other than this, mm, are one: a quarter of a line's width at full size, more than a bearing's play.</summary>
+    private const double Coincident = 0.06;
 
     /// <summary>What is left of a line must be longer than this, mm, to be drawn.</summary>
-    private const double Shortest = 0.02;
+    private const double Shortest = 0.05;
 
     /// <summary>Size of a cell of the grid, mm.</summary>
     private const double Cell = 5;
@@ -63,6 +63,9 @@ internal sealed class LineSet
 
         return kept;
     }
+
+    /// <summary>Whether a line runs through a point, within the tolerance.</summary>
+    public bool IsOn(Point2 p) => CellsOf(p, p).SelectMany(c => cells.GetValueOrDefault(c, [])).Any(k => new Segment(lines[k].From, lines[k].To, 0).DistanceTo(p) < Coincident);
 
     // The stretch of a line, mm from its start, along which another runs within the tolerance; null for none.
     private static (double From, double To)? Covered(Point2 start, Vec2 along, double length, (Point2 From, Point2 To) other)

@@ -27,7 +27,7 @@ internal sealed class PrismSolid : ViewSolid
     public PrismSolid(PlateShape plate, bool rims = true)
     {
         (frame, bottom, top, this.rims) = (plate.Frame, plate.Bottom, plate.Top, rims);
-        loops = [.. plate.Holes.Prepend(plate.Rim).Select(Flat)];
+        loops = [.. plate.Holes.Select(h => Flat(h, false)).Prepend(Flat(plate.Rim, true))];
         sight = frame.Undo(new Vec3(0, 0, 1));
         Bounds = loops[0].SelectMany(c => (Point3[])[At(c, bottom), At(c, top)]).Select(p => new Bounds(p, p)).Aggregate((a, b) => a.Around(b));
     }
@@ -46,7 +46,11 @@ internal sealed class PrismSolid : ViewSolid
                 {
                     for (var i = 0; i < loop.Length; i++)
                     {
-                        yield return new(At(loop[i], level), At(loop[(i + 1) % loop.Length], level), seen);
+                        var (a, b) = (loop[i], loop[(i + 1) % loop.Length]);
+                        if (seen || Faces(a, b))
+                        {
+                            yield return new(At(a, level), At(b, level), seen);
+                        }
                     }
                 }
 
@@ -58,7 +62,7 @@ internal sealed class PrismSolid : ViewSolid
                 for (var i = 0; i < loop.Length; i++)
                 {
                     var (before, here, after) = (loop[(i + loop.Length - 1) % loop.Length], loop[i], loop[(i + 1) % loop.Length]);
-                    if (here.Sharp || Faces(before, here) != Faces(here, after))
+                    if (here.Sharp ? Faces(before, here) || Faces(here, after) : Faces(before, here) != Faces(here, after))
                     {
                         yield return new(At(here, bottom), At(here, top));
                     }
@@ -134,12 +138,15 @@ internal sealed class PrismSolid : ViewSolid
         return crossings.Count(t => t > 0) % 2 == 1;
     }
 
-    private bool Faces(Corner a, Corner b) => new Vec2(sight.X, sight.Y).Cross(b.At - a.At) > 0;
+    // Whether a wall is turned to the viewer; one seen edge on is not.
+    private bool Faces(Corner a, Corner b) => new Vec2(sight.X, sight.Y).Cross((b.At - a.At).Unit()) > Square;
 
     private Point3 At(Corner c, double level) => frame.Apply(new Point3(c.At.X, c.At.Y, level));
 
-    private static Corner[] Flat(Outline outline)
+    // The loop's corners with the solid on the left.
+    private static Corner[] Flat(Outline loop, bool solidInside)
     {
+        var outline = loop.SignedArea > 0 == solidInside ? loop : loop.Reversed();
         var corners = new List<Corner>();
         var last = outline.Segments[^1];
         foreach (var s in outline.Segments)

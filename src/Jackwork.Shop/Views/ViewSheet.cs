@@ -119,7 +119,7 @@ public static class ViewSheet
 
     private static void CentreLine(Sketch sketch, Point2 from, Point2 to, double radius)
     {
-        if (from.DistanceTo(to) > radius)
+        if (from != to)
         {
             var along = (to - from).Unit();
             sketch.Line(from - CentreOut * along, to + CentreOut * along, Centre);
