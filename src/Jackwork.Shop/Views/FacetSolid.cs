@@ -34,13 +34,12 @@ internal sealed class FacetSolid : ViewSolid
         return new([.. points.Select(p => frame.Apply(p))], [.. faces.Select(f => f with { Normal = frame.Apply(f.Normal) })], 0);
     }
 
-    /// <summary>A slice of a cone; a radius of zero gives the cone's point.</summary>
-    public static FacetSolid Frustum(Point3 from, double fromRadius, Point3 to, double toRadius)
+    /// <summary>A slice of a cone in <paramref name="n"/> facets; a radius of zero gives the cone's point. Slices on one axis with as many facets fit together.</summary>
+    public static FacetSolid Frustum(Point3 from, double fromRadius, Point3 to, double toRadius, int n)
     {
         var axis = (to - from).Unit();
         var u = axis.AnyPerpendicular();
         var v = axis.Cross(u);
-        var n = Pieces(Math.Max(fromRadius, toRadius));
         var slope = (fromRadius - toRadius) / from.DistanceTo(to);
         Vec3 Out(double i) => Math.Cos(2 * Math.PI * i / n) * u + Math.Sin(2 * Math.PI * i / n) * v;
 

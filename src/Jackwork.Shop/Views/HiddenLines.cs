@@ -64,7 +64,7 @@ internal sealed class HiddenLines
     /// <param name="Stuff">Solids with the same number are one piece of stuff: no line is seen where their faces run on.</param>
     public readonly record struct Placed(ViewSolid Solid, int Part, int Stuff);
 
-    /// <summary>The piece of stuff seen at a point of the view, and its z; null where there is none.</summary>
+    /// <summary>Index of the solid seen at a point of the view, and its z there; null where there is none.</summary>
     /// <remarks>Of faces that lie in one plane the one of the first solid counts.</remarks>
     public (int Solid, double Z)? At(Point2 p)
     {

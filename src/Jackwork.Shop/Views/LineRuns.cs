@@ -6,8 +6,11 @@ namespace Jackwork.Shop.Views;
 /// <summary>Joins straight lines that follow on each other into runs, leaving out points that lie straight between their neighbours.</summary>
 internal sealed class LineRuns
 {
-    /// <summary>Points nearer than this, mm, are the same, and a point nearer than this to the line past it is left out.</summary>
-    private const double Same = 1e-6;
+    /// <summary>Ends nearer to each other than this, mm, are joined.</summary>
+    private const double Joined = 0.01;
+
+    /// <summary>A point nearer than this, mm, to the line past it is left out.</summary>
+    private const double Straight = 1e-5;
 
     private readonly List<ImmutableArray<Point2>> done = [];
     private readonly List<Point2> run = [];
@@ -15,7 +18,7 @@ internal sealed class LineRuns
     /// <summary>Adds a line.</summary>
     public void Add(Point2 from, Point2 to)
     {
-        if (run.Count == 0 || run[^1].DistanceTo(from) > Same)
+        if (run.Count == 0 || run[^1].DistanceTo(from) > Joined)
         {
             End();
             run.Add(from);
@@ -47,6 +50,6 @@ internal sealed class LineRuns
     private static bool GoesOn(Point2 a, Point2 b, Point2 c)
     {
         var (along, next) = (c - a, c - b);
-        return Math.Abs(along.Cross(next)) < Same * along.Length && next.Dot(b - a) > 0;
+        return Math.Abs(along.Cross(next)) < Straight * along.Length && next.Dot(b - a) > 0;
     }
 }

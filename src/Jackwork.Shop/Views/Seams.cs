@@ -26,7 +26,7 @@ internal sealed class Seams(HiddenLines hidden, IReadOnlyList<HiddenLines.Placed
         var (nx, ny) = ((int)Math.Ceiling(bounds.Width / Pitch), (int)Math.Ceiling(bounds.Height / Pitch));
         Point2 At(int i, int j) => bounds.Min + new Vec2((i + 0.5) * Pitch, (j + 0.5) * Pitch);
         (int Solid, double Z)?[] Column(int i) => [.. Enumerable.Range(0, ny).Select(j => hidden.At(At(i, j)))];
-        var (left, ends) = (Column(0), new Meeting?[4]);
+        var left = Column(0);
         for (var i = 1; i < nx; i++)
         {
             var right = Column(i);
@@ -38,7 +38,7 @@ internal sealed class Seams(HiddenLines hidden, IReadOnlyList<HiddenLines.Placed
                 }
 
                 var (a, b, c, d) = (At(i - 1, j - 1), At(i, j - 1), At(i, j), At(i - 1, j));
-                ends = [Between(a, left[j - 1], b, right[j - 1]), Between(b, right[j - 1], c, right[j]), Between(d, left[j], c, right[j]), Between(a, left[j - 1], d, left[j])];
+                Meeting?[] ends = [Between(a, left[j - 1], b, right[j - 1]), Between(b, right[j - 1], c, right[j]), Between(d, left[j], c, right[j]), Between(a, left[j - 1], d, left[j])];
                 foreach (var pair in ends.OfType<Meeting>().GroupBy(m => (m.Low, m.High)).Where(g => g.Count() == 2))
                 {
                     yield return (pair.First().Solid, pair.First().At, pair.Last().At);

@@ -12,12 +12,21 @@ internal static class ViewSolids
     /// <param name="frame">Where its body stands, seen from the view.</param>
     public static IEnumerable<ViewSolid> Of(Part part, Frame frame) => part.Plates.Length > 0
         ? part.Plates.Select(p => new PrismSolid(p with { Frame = frame.Compose(p.Frame) }))
-        : part.Pieces.SelectMany(p => Of(p, frame));
+        : part.Pieces.SelectMany(p => Of(p, frame, ViewSolid.Pieces(part.Pieces.Max(Widest))));
 
-    /// <summary>The solids of one convex piece.</summary>
-    /// <param name="piece">The piece.</param>
-    /// <param name="frame">Where it stands, seen from the view.</param>
-    public static IEnumerable<ViewSolid> Of(ConvexPiece piece, Frame frame)
+    private static double Widest(ConvexPiece piece)
+    {
+        var most = ViewSolid.Sagitta;
+        foreach (var r in piece.Radii)
+        {
+            most = Math.Max(most, r);
+        }
+
+        return most;
+    }
+
+    // The solids of one convex piece; a cone gets as many facets as asked for.
+    private static IEnumerable<ViewSolid> Of(ConvexPiece piece, Frame frame, int facets)
     {
         List<Point3> centres = [];
         foreach (var c in piece.Centres)
@@ -40,7 +49,7 @@ internal static class ViewSolids
         return (centres.Count, piece.Sweep == default) switch
         {
             (1, false) => [new PrismSolid(Disc(centres[0], centres[0] + piece.Sweep, radii[0], frame))],
-            (2, true) => [FacetSolid.Frustum(frame.Apply(centres[0]), radii[0], frame.Apply(centres[1]), radii[1])],
+            (2, true) => [FacetSolid.Frustum(frame.Apply(centres[0]), radii[0], frame.Apply(centres[1]), radii[1], facets)],
             _ => [new PrismSolid(Bar(centres, radii, piece.Sweep, frame))],
         };
     }
