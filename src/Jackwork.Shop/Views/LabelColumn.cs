@@ -51,5 +51,5 @@ internal static class LabelColumn
     }
 
     /// <summary>A swap must save this much, mm, so that rounding cannot swap for ever.</summary>
-    private const double Shorter = 1e-6;
+    private const double Shorter = 1e-9;
 }

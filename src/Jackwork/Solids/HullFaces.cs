@@ -10,8 +10,8 @@ public sealed record HullFace(Vec3 Normal, ImmutableArray<int> Corners);
 
 /// <summary>The faces of the convex hull of a few points.</summary>
 /// <remarks>
-/// A triple of points is part of the hull's surface when all others lie on one side of its plane. All points in that plane are
-/// the face's corners, in order round their middle. For the tens of points of a carved block the plain search over triples is quick enough.
+/// A triple of points is part of the hull's surface when all others lie on one side of its plane. Of all points in that
+/// plane, in order round their middle, those that stick out are the face's corners. For the tens of points of a carved block the plain search over triples is quick enough.
 /// </remarks>
 public static class HullFaces
 {
@@ -69,7 +69,24 @@ public static class HullFaces
         var u = n.AnyPerpendicular();
         var v = n.Cross(u);
         var centre = Middle(points, face);
-        return new(n, [.. face.OrderBy(p => new Vec2((points[p] - centre).Dot(u), (points[p] - centre).Dot(v)).Angle)]);
+        var corners = face.OrderBy(p => new Vec2((points[p] - centre).Dot(u), (points[p] - centre).Dot(v)).Angle).ToList();
+
+        // A point within the face, or straight between its neighbours, is no corner.
+        for (var c = 0; c < corners.Count;)
+        {
+            var (before, here, after) = (points[corners[(c + corners.Count - 1) % corners.Count]], points[corners[c]], points[corners[(c + 1) % corners.Count]]);
+            if (n.Dot((here - before).Cross(after - before)) < InPlane * after.DistanceTo(before))
+            {
+                corners.RemoveAt(c);
+                c = Math.Max(0, c - 1);
+            }
+            else
+            {
+                c++;
+            }
+        }
+
+        return new(n, [.. corners]);
     }
 
     private static Point3 Middle(IReadOnlyList<Point3> points, IEnumerable<int> of)
