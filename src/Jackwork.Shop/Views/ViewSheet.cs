@@ -35,7 +35,7 @@ public static class ViewSheet
     // From the view to its dimension lines and to the names; from one name to the next; how far a centre line stands out.
     private const double DimensionOff = 11, NameOff = 12, NamePitch = 4.4, CentreOut = 4, DotRadius = 0.45;
 
-    // Lettering of names is not longer than this as a rule; the names get this much room on either side.
+    // Room for the names on either side; one that is longer is lettered smaller.
     private const double NameRoom = 44;
 
     // The least that must be seen of a part to be named, mm^2 on paper.
@@ -143,15 +143,17 @@ public static class ViewSheet
         var half = (labels.Count + 1) / 2;
         Column(sketch, labels.Take(half), box.Min.X - NameOff, Align.Right, from, to);
         Column(sketch, labels.Skip(half), box.Max.X + NameOff, Align.Left, from, to);
-        return NameOff + labels.Take(half).Select(l => Letters.Width(l.Name, Small)).DefaultIfEmpty(0).Max();
+        return NameOff + labels.Take(half).Select(l => Letters.Width(l.Name, HeightOf(l.Name))).DefaultIfEmpty(0).Max();
     }
+
+    private static double HeightOf(string name) => Small * Math.Min(1, NameRoom / Letters.Width(name, Small));
 
     private static void Column(Sketch sketch, IEnumerable<ViewLabels.Label> labels, double x, Align align, double from, double to)
     {
         var inward = align == Align.Right ? 1 : -1;
         foreach (var (label, y) in LabelColumn.Place(labels, x, from, to, NamePitch))
         {
-            sketch.Text(label.Name, new(x - inward, y), Small, Palette.Ink, align, Level.Middle);
+            sketch.Text(label.Name, new(x - inward, y), HeightOf(label.Name), Palette.Ink, align, Level.Middle);
             sketch.Line(new(x, y), label.At, Leader);
             sketch.Region(Palette.Walnut, Outline.Circle(label.At, DotRadius));
         }

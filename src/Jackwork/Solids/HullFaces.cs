@@ -11,7 +11,8 @@ public sealed record HullFace(Vec3 Normal, ImmutableArray<int> Corners);
 /// <summary>The faces of the convex hull of a few points.</summary>
 /// <remarks>
 /// A triple of points is part of the hull's surface when all others lie on one side of its plane. Of all points in that
-/// plane, in order round their middle, those that stick out are the face's corners. For the tens of points of a carved block the plain search over triples is quick enough.
+/// plane, in order round their middle, those that stick out are the face's corners. For the tens of points of a carved block the plain
+/// search over triples is quick enough.
 /// </remarks>
 public static class HullFaces
 {
