@@ -47,6 +47,11 @@ internal static class ReadFirst
         }
 
         Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
+        if (proof.Assembly.Parts.Count > 0)
+        {
+            Line("  views/    the piece put together, crank at 0: elevation, plan, side (SVG, A3; their scale is in the title block)");
+        }
+
         Line("  model/    piece.glb: the whole piece, moving through its performance, for any viewer of glTF 2.0");
         Line("  parts.csv      all parts with material, mass and size");
         Line("  profiles.csv   all profiles with their sizes");

@@ -51,6 +51,7 @@ public static class ShopPackage
             files.Add(new("timing/ring.png", () => PngWriter.Write(TurnRing.Draw(chart.Value), PixelsPerMm)));
         }
 
+        files.AddRange(AssemblySheets.Files(proof));
         return files;
     }
 }

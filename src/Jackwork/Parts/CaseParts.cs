@@ -41,7 +41,7 @@ internal static class CaseParts
 
             var pieces = ConvexCut.Plate(side.Rim, holes, PlateParts.Sagitta, side.Frame, 0, t);
             var area = side.Rim.SignedArea - holes.Sum(h => h.SignedArea);
-            yield return new($"case {side.Name}", PartKind.Board, Body.Case, pieces, area * t, material);
+            yield return new($"case {side.Name}", PartKind.Board, Body.Case, pieces, area * t, material) { Plates = [new(side.Rim, [.. holes], side.Frame, 0, t)] };
         }
     }
 

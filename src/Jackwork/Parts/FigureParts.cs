@@ -19,7 +19,11 @@ internal static class FigureParts
         {
             var body = spec.On is null or Names.Case ? Body.Case : new(machine.IndexOf(spec.On));
             var (pieces, volume) = Shape(spec);
-            yield return new(name, PartKind.Figure, body, pieces, volume, Material.Named(spec.Material ?? "limewood")) { RoundAbout = Line(spec) };
+            yield return new(name, PartKind.Figure, body, pieces, volume, Material.Named(spec.Material ?? "limewood"))
+            {
+                RoundAbout = Line(spec),
+                Plates = spec.Tube is { } t ? [PlateShape.Ring(t.From, t.To, t.Diameter / 2, t.Bore)] : [],
+            };
         }
     }
 

@@ -66,6 +66,9 @@ public readonly record struct Body(int Member, bool IsRod = false)
 /// <param name="Material">What it is made of.</param>
 public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<ConvexPiece> Pieces, double Volume, Material Material)
 {
+    /// <summary>The true plates, bores and arcs included, of a part whose pieces were cut from plates; empty where the pieces are the true shape.</summary>
+    public ImmutableArray<PlateShape> Plates { get; init; } = [];
+
     /// <summary>For an axle: the member that turns on it; else null.</summary>
     public int? Bears { get; init; }
 

@@ -80,7 +80,11 @@ internal static class PlateParts
             ? ImmutableArray.Create(ConvexPiece.Cylinder(Station.At(joint, station - half), Station.At(joint, station + half), rim.Segments[0].Radius))
             : ConvexCut.Plate(rim, [], Sagitta, frame, -half, half);
         var area = rim.SignedArea - Math.PI * bore * bore / 4;
-        return new(name, kind, new(member), pieces, area * 2 * half, Plywood) { RoundAbout = kind == PartKind.Wheel ? (joint.Through, joint.Along) : null };
+        return new(name, kind, new(member), pieces, area * 2 * half, Plywood)
+        {
+            RoundAbout = kind == PartKind.Wheel ? (joint.Through, joint.Along) : null,
+            Plates = [new(rim, [Outline.Circle(Point2.Origin, bore / 2)], frame, -half, half)],
+        };
     }
 
     private static Part? Hub(string name, int member, Joint joint, double station, double half, double radius, double bore, double? length, string? side)
@@ -92,8 +96,12 @@ internal static class PlateParts
         }
 
         var sign = side == "behind" ? -1 : 1;
-        var piece = ConvexPiece.Cylinder(Station.At(joint, station + sign * half), Station.At(joint, station + sign * (half + l)), radius);
-        return new(name, PartKind.Hub, new(member), [piece], Math.PI * (radius * radius - bore * bore / 4) * l, Brass) { RoundAbout = (joint.Through, joint.Along) };
+        var (from, to) = (Station.At(joint, station + sign * half), Station.At(joint, station + sign * (half + l)));
+        return new(name, PartKind.Hub, new(member), [ConvexPiece.Cylinder(from, to, radius)], Math.PI * (radius * radius - bore * bore / 4) * l, Brass)
+        {
+            RoundAbout = (joint.Through, joint.Along),
+            Plates = [PlateShape.Ring(from, to, radius, bore)],
+        };
     }
 
     // The cam's plane (see CamPlane): x right, y up as drawn, z along the shaft.

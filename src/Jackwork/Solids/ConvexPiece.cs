@@ -41,20 +41,20 @@ public sealed class ConvexPiece
     /// <summary>Radius, mm, by which the core is grown all round; 0 for shapes with sharp edges.</summary>
     public double Margin { get; }
 
+    /// <summary>Centres of the discs, mm from the part's origin; corners where there are no discs.</summary>
+    public ReadOnlySpan<Vec3> Centres => centres;
+
+    /// <summary>Radii of the discs, mm; empty when the core has no curved face.</summary>
+    public ReadOnlySpan<double> Radii => radii;
+
+    /// <summary>Unit vector along the axis that all discs share; zero where there are no discs.</summary>
+    public Vec3 DiscAxis => axis;
+
+    /// <summary>What discs or corners are swept along, mm; zero for none.</summary>
+    public Vec3 Sweep => sweep;
+
     /// <summary>A ball that holds the piece, in the part's frame; not always the smallest.</summary>
     public Ball Ball { get; }
-
-    /// <summary>The core's points or its discs' middles, from the part's origin.</summary>
-    internal ReadOnlySpan<Vec3> Centres => centres;
-
-    /// <summary>Radii of the discs, mm; none for a polytope.</summary>
-    internal ReadOnlySpan<double> Radii => radii;
-
-    /// <summary>Unit vector square to the discs; zero for a polytope.</summary>
-    internal Vec3 DiscAxis => axis;
-
-    /// <summary>The vector that the core's points or discs are swept along; zero where they aren't.</summary>
-    internal Vec3 Sweep => sweep;
 
     /// <summary>A ball that holds the core: <see cref="Ball"/> without the margin.</summary>
     internal Ball CoreBall => Ball with { Radius = Ball.Radius - Margin };
