@@ -30,7 +30,7 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
 
     /// <summary>Whether a member turns about this line.</summary>
     public bool IsOf(Machine machine, int member) =>
-        machine.Members[member] is { Joint: { Kind: JointKind.Pivot } j } m && m.Carrier == carrier
+        member != Member.Case && machine.Members[member] is { Joint: { Kind: JointKind.Pivot } j } m && m.Carrier == carrier
         && j.Along.Cross(axis.Along).Length < SameLine && (j.Through - axis.Through).Across(axis.Along).Length < SameLine;
 
     /// <summary>The box round a part: z along the line, from its point; null where the line passes it by.</summary>

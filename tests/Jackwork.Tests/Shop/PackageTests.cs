@@ -46,7 +46,7 @@ public sealed class PackageTests : IDisposable
         # The cam that opens the hatch. Radii on the drawing, against the lever's swing solved here from the design's own figures.
         _, _, ring = outline(os.path.join(root, "cams", "hatch-lever.dxf"))
         radii = [math.hypot(x, y) for x, y in ring]
-        P, Q, pin, arm = (130, -40), (172, -14), (131, 4, -52), (166, -2, -54)   # pivots (y, z); pins (y, z, x)
+        P, Q, pin, arm = (130, -40), (181, -14), (131, 4, -45), (173, -4, -57)   # pivots (y, z); pins (y, z, x)
         turn = lambda o, p, a: (o[0] + (p[0] - o[0]) * math.cos(a) + (p[1] - o[1]) * math.sin(a), o[1] + (p[1] - o[1]) * math.cos(a) - (p[0] - o[0]) * math.sin(a))
         gap = lambda a, b: math.dist((*turn(P, pin, a), pin[2]), (*turn(Q, arm, b), arm[2]))   # positive about -x: z towards y
         lever = brentq(lambda a: gap(a, math.radians(70)) - gap(0, 0), 0, 1, xtol=1e-14)
