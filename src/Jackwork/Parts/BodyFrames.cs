@@ -22,26 +22,57 @@ public sealed class BodyFrames
     /// <summary>Steps in the performance.</summary>
     public int Steps => motion.Steps;
 
-    /// <summary>The frame of a body at a place between steps (0 is the crank at 0, 1 one step on; the end runs on into the start).</summary>
+    /// <summary>The frame of a body at a place between steps (0 is the crank at 0, 1 one step on; the end runs on into the start), seen from the case or from a member that carries it.</summary>
     /// <remarks>Between steps the coordinates are read by their own speeds (cubic Hermite): the error is of the fourth order in the step, far below a micron.</remarks>
-    public Frame At(Body body, double place)
+    /// <param name="body">The body.</param>
+    /// <param name="place">The place, steps.</param>
+    /// <param name="seenFrom">The case, or a member that carries the body. A rod is seen from the case.</param>
+    public Frame At(Body body, double place, int seenFrom = Member.Case)
     {
         if (!body.IsRod)
         {
-            return OfMember(body.Member, place);
+            return OfMember(body.Member, place, seenFrom);
         }
 
         var rod = (RodDrive)machine.Drives[body.Member];
-        var p = OfMember(rod.Driver, place).Apply(rod.DriverPin);
-        var q = OfMember(rod.Driven, place).Apply(rod.DrivenPin);
+        var p = OfMember(rod.Driver, place, Member.Case).Apply(rod.DriverPin);
+        var q = OfMember(rod.Driven, place, Member.Case).Apply(rod.DrivenPin);
         var x = (q - p).Unit();
-        var y = x.AnyPerpendicular();
+
+        // A rod can spin between its pins; it is shown not to: its y stays nearest to the direction that it has as drawn.
+        var y = (rod.DrivenPin - rod.DriverPin).Unit().AnyPerpendicular().Across(x).Unit();
         return new(x, y, x.Cross(y), p);
     }
 
-    private Frame OfMember(int m, double place)
+    /// <summary>A point of a body, in its own coordinates, that moves little or not at all: on its pivot, or a rod's first pin.</summary>
+    public Point3 StillPoint(Body body) =>
+        body.IsRod || body.Member == Member.Case ? default : machine.Members[body.Member].Joint.Through;
+
+    /// <summary>The innermost member, or the case, that carries both bodies (or is one of them).</summary>
+    public int CommonCarrier(Body a, Body b)
     {
-        if (m == Member.Case)
+        if (a.IsRod || b.IsRod)
+        {
+            return Member.Case;
+        }
+
+        for (var c = a.Member; c != Member.Case; c = machine.Members[c].Carrier)
+        {
+            for (var d = b.Member; d != Member.Case; d = machine.Members[d].Carrier)
+            {
+                if (c == d)
+                {
+                    return c;
+                }
+            }
+        }
+
+        return Member.Case;
+    }
+
+    private Frame OfMember(int m, double place, int seenFrom)
+    {
+        if (m == seenFrom)
         {
             return Frame.Identity;
         }
@@ -50,7 +81,7 @@ public sealed class BodyFrames
         var q = Coordinate(m, place);
         var own = joint.Kind == JointKind.Pivot ? Frame.Rotation(joint.Through, joint.Along, q) : Frame.Translation(q * joint.Along);
         var carrier = machine.Members[m].Carrier;
-        return carrier == Member.Case ? own : OfMember(carrier, place).Compose(own);
+        return carrier == seenFrom ? own : OfMember(carrier, place, seenFrom).Compose(own);
     }
 
     private double Coordinate(int m, double place)

@@ -6,221 +6,149 @@ namespace Jackwork.Parts;
 
 /// <summary>Least distance of every pair of parts that can meet, over the whole performance.</summary>
 /// <remarks>
-/// With d the distance of a pair at a step and T the travel of both since the start (<see cref="Travel"/>), the pair can't be
-/// nearer than d - (T(j) - T(i)) at step j: all steps up to where that falls to the least distance known are passed over
-/// (conservative advancement: B. Mirtich, Impulse-based Dynamic Simulation of Rigid Body Systems, 1996, chapter 2). The least
-/// place is then closed in between the steps, and the first fall below the limit by halving.
+/// Boxes round all that each part sweeps over the performance tell which pairs can meet at all; <see cref="PairSearch"/> does the rest,
+/// seen from the innermost member that carries both, so that what two parts do together costs nothing.
 /// </remarks>
-internal static class ClearanceSweep
+internal sealed class ClearanceSweep
 {
     /// <summary>Distance beyond which a pair is not reported, mm.</summary>
     public const double Report = 2;
 
-    /// <summary>How far beyond the least distance known a distance is still worked out exactly, mm, so that more steps can be passed over.</summary>
-    private const double Reach = 15;
-
     /// <summary>Distance (mm) and sine within which two lines are one.</summary>
     private const double SameLine = 1e-6;
 
-    /// <summary>Rounding of distances, mm.</summary>
-    private const double Rounding = 1e-7;
+    /// <summary>Level of the stretches over which swept boxes are made: 2^3 steps.</summary>
+    private const int BoxLevel = 3;
 
-    /// <summary>Width to which places between steps are closed in, steps.</summary>
-    private const double Place = 1e-7;
+    private readonly Machine machine;
+    private readonly Assembly assembly;
+    private readonly BodyFrames bodies;
+    private readonly Dictionary<(Body, int), BodyPath> paths = [];
+    private readonly double usual;
+    private readonly PairSearch search;
 
-    /// <summary>A part on its way: its body, pieces, box (where it stands still), frames at every step, and travel.</summary>
-    private readonly record struct Mover(Part Part, Body Body, PieceSet Set, Bounds? Box, Frame[] Frames, double[]? Travel)
+    private ClearanceSweep(Motion.Motion motion, Assembly assembly, double usual)
     {
-        public Frame FrameAt(int step) => Frames.Length == 1 ? Frames[0] : Frames[step];
+        (machine, this.assembly, this.usual) = (motion.Machine, assembly, usual);
+        bodies = new(motion);
+        search = new(bodies.Steps);
     }
 
     /// <summary>The pairs that come within <see cref="Report"/> of each other or below their clearance, nearest to their limit first.</summary>
-    public static IReadOnlyList<Clearance> Of(Motion.Motion motion, Assembly assembly, double usual)
+    /// <param name="motion">The solved performance.</param>
+    /// <param name="assembly">The parts.</param>
+    /// <param name="usual">The clearance that a pair must keep, mm.</param>
+    public static IReadOnlyList<Clearance> Of(Motion.Motion motion, Assembly assembly, double usual) =>
+        new ClearanceSweep(motion, assembly, usual).All();
+
+    private IReadOnlyList<Clearance> All()
     {
-        var machine = motion.Machine;
-        var bodies = new BodyFrames(motion);
-        var travel = new Travel(bodies);
-        var movers = assembly.Parts.Select(p => Make(machine, p, travel)).ToArray();
-        var found = new List<Clearance>();
-        for (var a = 0; a < movers.Length; a++)
+        var parts = assembly.Parts;
+        var seen = new Body[parts.Count];
+        var boxes = new (Bounds Swept, int Part)[parts.Count];
+        for (var i = 0; i < parts.Count; i++)
         {
-            for (var b = a + 1; b < movers.Length; b++)
+            seen[i] = SpinsInPlace(parts[i]) ? new(machine.Members[parts[i].Body.Member].Carrier) : parts[i].Body;
+            boxes[i] = (Swept(parts[i], Path(seen[i], Member.Case)), i);
+        }
+
+        // By their left ends: what begins beyond the right end of a part is passed over, with all after it.
+        Array.Sort(boxes, (p, q) => p.Swept.Least.X.CompareTo(q.Swept.Least.X) is var c && c != 0 ? c : p.Part.CompareTo(q.Part));
+        var far = Math.Max(Report, usual);
+        var found = new List<Clearance>();
+        for (var i = 0; i < boxes.Length; i++)
+        {
+            var right = boxes[i].Swept.Most.X + far;
+            for (var j = i + 1; j < boxes.Length && boxes[j].Swept.Least.X < right; j++)
             {
-                if (!assembly.Meant.Has(movers[a].Part, movers[b].Part)
-                    && Pair(machine, bodies, movers[a], movers[b], usual) is { } clearance)
+                var (a, b) = (Math.Min(boxes[i].Part, boxes[j].Part), Math.Max(boxes[i].Part, boxes[j].Part));
+                if (Near(boxes[i].Swept, boxes[j].Swept, far)
+                    && !assembly.Meant.Has(parts[a], parts[b])
+                    && Pair(parts[a], seen[a], parts[b], seen[b]) is { } clearance)
                 {
                     found.Add(clearance);
                 }
             }
         }
 
-        return [.. found.OrderBy(c => c.Min - c.Least)];
+        return [.. found.OrderBy(c => c.Min - c.Least).ThenBy(c => c.A.Name, StringComparer.Ordinal).ThenBy(c => c.B.Name, StringComparer.Ordinal)];
     }
 
-    private static Mover Make(Machine machine, Part part, Travel travel)
+    private BodyPath Path(Body body, int carrier)
     {
-        var set = new PieceSet(part.Pieces.AsSpan());
-        var body = SpinsInPlace(machine, part) ? new(machine.Members[part.Body.Member].Carrier) : part.Body;
-        return body == Body.Case
-            ? new(part, body, set, set.BoundsIn(Frame.Identity), [Frame.Identity], null)
-            : new(part, body, set, null, travel.Frames(body), travel.Of(body, set.Ball));
+        if (!paths.TryGetValue((body, carrier), out var path))
+        {
+            path = new(bodies, body, carrier);
+            paths.Add((body, carrier), path);
+        }
+
+        return path;
     }
 
     // A part that is round about the axis it turns on looks the same at every angle, and stands still on its carrier.
-    private static bool SpinsInPlace(Machine machine, Part part) =>
+    private bool SpinsInPlace(Part part) =>
         part is { Body: { IsRod: false, Member: var m }, RoundAbout: { } line } && m != Member.Case
         && machine.Members[m].Joint is { Kind: JointKind.Pivot } j
         && j.Along.Cross(line.Along).Length < SameLine && (line.Through - j.Through).Across(j.Along).Length < SameLine;
 
-    private static Clearance? Pair(Machine machine, BodyFrames bodies, Mover a, Mover b, double least)
+    // Boxes where the ends of short stretches are, grown by what the part bows out between them.
+    private Bounds Swept(Part part, BodyPath path)
     {
-        var steps = bodies.Steps;
-        var still = a.Travel is null && b.Travel is null || a.Body == b.Body;
-        var best = Math.Max(Report, least);
-        PartSeparation? nearest = null;
-        var at = 0;
-        var floor = PlaneGap.Of(machine, a.Part, b.Part);
-        for (var i = 0; i < (still ? 1 : steps) && best > floor + Rounding;)
+        var box = part.Box;
+        if (path.IsStill)
         {
-            var (fa, fb) = (a.FrameAt(i), b.FrameAt(i));
-            var slack = QuickGap(a, fa, b, fb) - best;
-            if (slack < Reach)
-            {
-                var reach = best + Reach;
-                var d = PartDistance.Between(a.Set, fa, b.Set, fb, reach);
-                var signed = d?.Apart.Signed ?? reach;
-                slack = signed - best;
-                if (signed < best)
-                {
-                    (best, nearest, at, slack) = (signed, d, i, 0);
-                }
-            }
-
-            i = Next(a.Travel, b.Travel, i, slack, steps);
+            return box;
         }
 
-        if (nearest is not { } n)
+        var mover = new Mover(part, path);
+        var (middle, half) = (box.Middle, 0.5 * (box.Most - box.Least));
+        Bounds? all = null;
+        for (var k = 0; k << BoxLevel < bodies.Steps; k++)
+        {
+            var s = Stretch.At(BoxLevel, k, bodies.Steps);
+            var bow = mover.Bow(s);
+            var grown = new Vec3(bow, bow, bow);
+            foreach (var place in (ReadOnlySpan<double>)[s.From, s.To])
+            {
+                var f = path.At(place);
+                var c = f.Apply(middle);
+                var reach = grown + new Vec3(
+                    Math.Abs(f.X.X) * half.X + Math.Abs(f.Y.X) * half.Y + Math.Abs(f.Z.X) * half.Z,
+                    Math.Abs(f.X.Y) * half.X + Math.Abs(f.Y.Y) * half.Y + Math.Abs(f.Z.Y) * half.Z,
+                    Math.Abs(f.X.Z) * half.X + Math.Abs(f.Y.Z) * half.Y + Math.Abs(f.Z.Z) * half.Z);
+                var here = new Bounds(c + -1 * reach, c + reach);
+                all = all?.Around(here) ?? here;
+            }
+        }
+
+        return all!.Value;
+    }
+
+    private static bool Near(in Bounds a, in Bounds b, double far) =>
+        a.Least.Y < b.Most.Y + far && b.Least.Y < a.Most.Y + far && a.Least.Z < b.Most.Z + far && b.Least.Z < a.Most.Z + far;
+
+    private Clearance? Pair(Part a, Body bodyA, Part b, Body bodyB)
+    {
+        var carrier = bodies.CommonCarrier(bodyA, bodyB);
+        var (first, second) = (new Mover(a, Path(bodyA, carrier)), new Mover(b, Path(bodyB, carrier)));
+        var floor = PlaneGap.Of(machine, a, b, carrier);
+        var least = usual;
+        if (search.Least(first, second, Math.Max(Report, least), floor) is not { } nearest)
         {
             return null;
         }
 
-        var place = still ? 0.0 : Closest(bodies, a, b, at);
-        if (place != at)
-        {
-            n = Between(bodies, a, b, place) ?? n;
-        }
-
-        var first = n.Apart.Signed < least ? still ? 0 : FirstBelow(bodies, a, b, least, place) : null as double?;
-        return new(a.Part, b.Part, n.Apart.Signed, machine.Performance.At(place < 0 ? place + steps : place), n.Apart.OnFirst, n.Apart.OnSecond, least, first is { } f ? machine.Performance.At(f) : null);
-    }
-
-    // A lower bound of the distance from balls, and from the boxes of what stands still: boards are badly held by balls.
-    private static double QuickGap(in Mover a, in Frame fa, in Mover b, in Frame fb)
-    {
-        var (p, q) = (a.Set.Ball.In(fa), b.Set.Ball.In(fb));
-        var gap = p.GapTo(q);
-        if (b.Box is { } box)
-        {
-            gap = Math.Max(gap, ToBox(p, box));
-        }
-
-        return a.Box is { } other ? Math.Max(gap, ToBox(q, other)) : gap;
-    }
-
-    private static double ToBox(in Ball ball, in Bounds box)
-    {
-        var c = ball.Centre;
-        var x = Math.Max(0, Math.Max(box.Least.X - c.X, c.X - box.Most.X));
-        var y = Math.Max(0, Math.Max(box.Least.Y - c.Y, c.Y - box.Most.Y));
-        var z = Math.Max(0, Math.Max(box.Least.Z - c.Z, c.Z - box.Most.Z));
-        return Math.Sqrt(x * x + y * y + z * z) - ball.Radius;
-    }
-
-    // The first step at which the pair could have come nearer by more than the slack.
-    private static int Next(double[]? a, double[]? b, int i, double slack, int steps)
-    {
-        if (slack <= 0)
-        {
-            return i + 1;
-        }
-
-        double T(int j) => (a?[j] ?? 0) + (b?[j] ?? 0);
-        var limit = T(i) + slack;
-        var (low, high) = (i + 1, steps);
-        while (low < high)
-        {
-            var middle = (low + high + 1) / 2;
-            (low, high) = T(middle) <= limit ? (middle, high) : (low, middle - 1);
-        }
-
-        return low;
-    }
-
-    private static PartSeparation? Between(BodyFrames bodies, Mover a, Mover b, double place)
-    {
-        var p = place < 0 ? place + bodies.Steps : place;
-        return PartDistance.Between(a.Set, bodies.At(a.Body, p), b.Set, bodies.At(b.Body, p), Report + Reach);
-    }
-
-    private static double Distance(BodyFrames bodies, Mover a, Mover b, double place) => Between(bodies, a, b, place)?.Apart.Signed ?? Report + Reach;
-
-    // Golden section between the neighbours of the nearest step.
-    private static double Closest(BodyFrames bodies, Mover a, Mover b, int at)
-    {
-        var golden = (Math.Sqrt(5) - 1) / 2;
-        var (low, high) = (at - 1.0, at + 1.0);
-        var (x, y) = (high - golden * (high - low), low + golden * (high - low));
-        var (fx, fy) = (Distance(bodies, a, b, x), Distance(bodies, a, b, y));
-        for (var i = 0; i < 24; i++)
-        {
-            if (fx < fy)
-            {
-                (high, y, fy) = (y, x, fx);
-                x = high - golden * (high - low);
-                fx = Distance(bodies, a, b, x);
-            }
-            else
-            {
-                (low, x, fx) = (x, y, fy);
-                y = low + golden * (high - low);
-                fy = Distance(bodies, a, b, y);
-            }
-        }
-
-        var middle = (low + high) / 2;
-        return Distance(bodies, a, b, middle) < Distance(bodies, a, b, at) ? middle : at;
-    }
-
-    // The first place from the start at which the distance falls below the limit: stepping by the travel, then halving.
-    private static double FirstBelow(BodyFrames bodies, Mover a, Mover b, double least, double worst)
-    {
-        var steps = bodies.Steps;
-        var before = 0;
-        for (var i = 0; i < steps;)
-        {
-            var d = Distance(bodies, a, b, i);
-            if (d < least)
-            {
-                if (i == 0)
-                {
-                    return 0;
-                }
-
-                var (low, high) = ((double)before, (double)i);
-                while (high - low > Place)
-                {
-                    var middle = (low + high) / 2;
-                    (low, high) = Distance(bodies, a, b, middle) < least ? (low, middle) : (middle, high);
-                }
-
-                return high;
-            }
-
-            before = i;
-            i = Next(a.Travel, b.Travel, i, d - least, steps);
-        }
-
-        // It dips below between two steps only.
-        return worst;
+        var apart = nearest.Parts.Apart.In(first.At(nearest.Place));
+        var below = apart.Signed >= least ? null : first.IsStill && second.IsStill ? 0 : search.First(first, second, least);
+        var outside = bodies.At(new(carrier), nearest.Place);
+        return new(
+            a,
+            b,
+            apart.Signed,
+            machine.Performance.At(nearest.Place),
+            outside.Apply(apart.OnFirst),
+            outside.Apply(apart.OnSecond),
+            least,
+            below is { } at ? machine.Performance.At(at) : null);
     }
 }

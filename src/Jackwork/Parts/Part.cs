@@ -75,6 +75,28 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
     /// <summary>For a part that is round about a line: a point of that line and its unit direction, as drawn; else null.</summary>
     public (Point3 Through, Vec3 Along)? RoundAbout { get; init; }
 
+    /// <summary>The pieces, gathered for measuring distances.</summary>
+    public PieceSet Set { get; } = new(Pieces.AsSpan());
+
+    /// <summary>The box round the part as drawn, along the axes of its coordinates.</summary>
+    public Bounds Box { get; } = BoxOf(Pieces);
+
+    /// <summary><see cref="Box"/> as a solid.</summary>
+    internal ConvexPiece Shell { get; } = ShellOf(BoxOf(Pieces));
+
     /// <summary>Mass, g.</summary>
     public double Mass => Volume * Material.Density / 1000;
+
+    private static ConvexPiece ShellOf(Bounds box) => ConvexPiece.Box(Frame.Translation(box.Middle - default(Point3)), box.Most - box.Least);
+
+    private static Bounds BoxOf(ImmutableArray<ConvexPiece> pieces)
+    {
+        var box = pieces[0].BoundsIn(Frame.Identity);
+        foreach (var p in pieces.AsSpan()[1..])
+        {
+            box = box.Around(p.BoundsIn(Frame.Identity));
+        }
+
+        return box;
+    }
 }

@@ -1,13 +1,12 @@
 using Jackwork.Geometry;
 using Jackwork.Motion;
-using Jackwork.Solids;
 
 namespace Jackwork.Parts;
 
 /// <summary>The distance below which two parts can never come, since both move only across one direction, each in planes of its own.</summary>
 /// <remarks>
-/// A member that turns about an axis along a, or slides across a, keeps its extent along a; so does what stands still.
-/// Cams and the levers beside them are such pairs: they lie in neighbouring planes, and their least distance is the gap between these.
+/// A member that turns about an axis along a, or slides across a, keeps its extent along a as seen from its carrier; so does what is
+/// fixed to the carrier. Cams and the levers beside them are such pairs: they lie in neighbouring planes, and their least distance is the gap between these.
 /// </remarks>
 internal static class PlaneGap
 {
@@ -15,32 +14,36 @@ internal static class PlaneGap
     private const double Square = 1e-9;
 
     /// <summary>The gap, mm; minus infinity where there is no such direction or the planes overlap.</summary>
-    public static double Of(Machine machine, Part a, Part b)
+    /// <param name="machine">The machine.</param>
+    /// <param name="a">One part.</param>
+    /// <param name="b">The other.</param>
+    /// <param name="carrier">What carries both.</param>
+    public static double Of(Machine machine, Part a, Part b, int carrier)
     {
-        var axis = Axis(machine, a.Body) ?? Axis(machine, b.Body);
-        if (axis is not { } d || !Keeps(machine, a.Body, d) || !Keeps(machine, b.Body, d))
+        var gap = double.NegativeInfinity;
+        foreach (var body in (ReadOnlySpan<Body>)[a.Body, b.Body])
         {
-            return double.NegativeInfinity;
+            if (!body.IsRod && body.Member != Member.Case && machine.Members[body.Member].Joint is { Kind: JointKind.Pivot, Along: var d }
+                && Keeps(machine, a.Body, carrier, d) && Keeps(machine, b.Body, carrier, d))
+            {
+                var ((a0, a1), (b0, b1)) = (Extent(a, d), Extent(b, d));
+                gap = Math.Max(gap, Math.Max(b0 - a1, a0 - b1));
+            }
         }
 
-        var ((a0, a1), (b0, b1)) = (Extent(a, d), Extent(b, d));
-        var gap = Math.Max(b0 - a1, a0 - b1);
         return gap > 0 ? gap : double.NegativeInfinity;
     }
 
-    private static Vec3? Axis(Machine machine, Body body) =>
-        !body.IsRod && body.Member != Member.Case && machine.Members[body.Member].Joint is { Kind: JointKind.Pivot } j ? j.Along : null;
-
-    private static bool Keeps(Machine machine, Body body, Vec3 d)
+    private static bool Keeps(Machine machine, Body body, int carrier, Vec3 d)
     {
-        if (body == Body.Case)
+        if (body.IsRod || body.Member == carrier)
         {
-            return true;
+            return !body.IsRod;
         }
 
-        var joint = machine.Members[body.Member].Joint;
-        return !body.IsRod && machine.Members[body.Member].Carrier == Member.Case
-            && (joint.Kind == JointKind.Pivot ? joint.Along.Cross(d).Length < Square : Math.Abs(joint.Along.Dot(d)) < Square);
+        var member = machine.Members[body.Member];
+        return member.Carrier == carrier
+            && (member.Joint.Kind == JointKind.Pivot ? member.Joint.Along.Cross(d).Length < Square : Math.Abs(member.Joint.Along.Dot(d)) < Square);
     }
 
     private static (double From, double To) Extent(Part part, Vec3 d)
