@@ -44,9 +44,11 @@ public sealed class BodyFrames
         return new(x, y, x.Cross(y), p);
     }
 
-    /// <summary>A point of a body, in its own coordinates, that moves little or not at all: on its pivot, or a rod's first pin.</summary>
-    public Point3 StillPoint(Body body) =>
-        body.IsRod || body.Member == Member.Case ? default : machine.Members[body.Member].Joint.Through;
+    /// <summary>The joint of a member.</summary>
+    internal Joint JointOf(int member) => machine.Members[member].Joint;
+
+    /// <summary>What carries a member.</summary>
+    internal int CarrierOf(int member) => machine.Members[member].Carrier;
 
     /// <summary>The innermost member, or the case, that carries both bodies (or is one of them).</summary>
     public int CommonCarrier(Body a, Body b)
@@ -84,7 +86,8 @@ public sealed class BodyFrames
         return carrier == seenFrom ? own : OfMember(carrier, place, seenFrom).Compose(own);
     }
 
-    private double Coordinate(int m, double place)
+    /// <summary>The coordinate of a member at a place, rad or mm.</summary>
+    internal double Coordinate(int m, double place)
     {
         var q = motion.Of(m);
         var i = (int)Math.Floor(place);

@@ -78,7 +78,7 @@ internal sealed class ClearanceSweep
     {
         if (!paths.TryGetValue((body, carrier), out var path))
         {
-            path = new(bodies, body, carrier);
+            path = BodyPath.Of(bodies, body, carrier);
             paths.Add((body, carrier), path);
         }
 
@@ -132,8 +132,8 @@ internal sealed class ClearanceSweep
         var carrier = bodies.CommonCarrier(bodyA, bodyB);
         var (first, second) = (new Mover(a, Path(bodyA, carrier)), new Mover(b, Path(bodyB, carrier)));
         var floor = PlaneGap.Of(machine, a, b, carrier);
-        var least = usual;
-        if (search.Least(first, second, Math.Max(Report, least), floor) is not { } nearest)
+        var (least, far) = (usual, Math.Max(Report, usual));
+        if (floor > far || search.Least(first, second, far, floor) is not { } nearest)
         {
             return null;
         }

@@ -64,7 +64,7 @@ internal sealed class PairSearch(int steps)
         now.Clear();
         for (var k = 0; k << BodyPath.TopLevel < steps; k++)
         {
-            now.Add(new(Whole, Whole, Stretch.At(BodyPath.TopLevel, k, steps), default, double.NegativeInfinity));
+            now.Add(Start(k));
         }
 
         // All stretches of one length before any shorter one, so that a good least distance is known early.
@@ -73,12 +73,8 @@ internal sealed class PairSearch(int steps)
             for (var i = 0; i < now.Count && least > floor + Tolerance; i++)
             {
                 var limit = least - Slack(least);
-                if (now[i].Least > limit || Test(now[i], limit, now, next, out var apart, out var at))
-                {
-                    continue;
-                }
-
-                if (apart is { } near && near.Apart.Signed < least)
+                if (now[i].Least <= limit && !Test(now[i], limit, now, next, out var apart, out var at)
+                    && apart is { } near && near.Apart.Signed < least)
                 {
                     least = near.Apart.Signed;
                     found = new(at, near);
@@ -96,7 +92,7 @@ internal sealed class PairSearch(int steps)
         for (var k = 0; k << BodyPath.TopLevel < steps; k++)
         {
             double? found = null;
-            waiting.Push(new(Whole, Whole, Stretch.At(BodyPath.TopLevel, k, steps), default, double.NegativeInfinity));
+            waiting.Push(Start(k));
             while (waiting.TryPop(out var entry))
             {
                 if (entry.Over.From >= found)
@@ -139,6 +135,13 @@ internal sealed class PairSearch(int steps)
     private static double Slack(double least) => least > 0 ? Tolerance : Math.Max(Tolerance, -DepthShare * least);
 
     private void Begin(in Mover first, in Mover second) => (a, b, tests) = (first, second, 0);
+
+    // One of the longest stretches, with all of both parts. A part of one piece needs no box round it.
+    private Entry Start(int k)
+    {
+        var node = a.Set[0].IsLeaf && b.Set[0].IsLeaf ? 0 : Whole;
+        return new(node, node, Stretch.At(BodyPath.TopLevel, k, steps), default, double.NegativeInfinity);
+    }
 
     private void Turn()
     {
@@ -199,6 +202,8 @@ internal sealed class PairSearch(int steps)
 
         if (whole && !farther)
         {
+            // The boxes are near: the parts themselves are measured once, so that the least distance is known early.
+            apart = PartDistance.Between(a.Set, b.Set, seen, limit);
             same.Add(new(0, 0, over, default, double.NegativeInfinity));
             return false;
         }

@@ -1,0 +1,35 @@
+using Jackwork.Geometry;
+using Jackwork.Solids;
+
+namespace Jackwork.Parts;
+
+/// <summary>The path of a member that slides on what it is seen from.</summary>
+internal sealed class SlidePath : BodyPath
+{
+    private readonly BodyFrames bodies;
+    private readonly int member;
+    private readonly Vec3 along;
+    private readonly double[] travel;
+
+    public SlidePath(BodyFrames bodies, int member)
+    {
+        (this.bodies, this.member, along) = (bodies, member, bodies.JointOf(member).Along);
+        travel = new double[bodies.Steps + 1];
+        for (var i = 0; i < bodies.Steps; i++)
+        {
+            travel[i] = bodies.Coordinate(member, i);
+        }
+
+        travel[^1] = travel[0];
+        Measure(bodies.Steps);
+    }
+
+    public override Frame At(double place)
+    {
+        var i = (int)place;
+        return Frame.Translation((i == place ? travel[i] : bodies.Coordinate(member, place)) * along);
+    }
+
+    protected override (double Shift, double Turn) Departure(int from, int middle, int to, double u) =>
+        (Math.Abs(travel[middle] - travel[from] - u * (travel[to] - travel[from])), 0);
+}
