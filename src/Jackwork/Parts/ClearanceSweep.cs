@@ -91,7 +91,7 @@ internal sealed class ClearanceSweep
         && machine.Members[m].Joint is { Kind: JointKind.Pivot } j
         && j.Along.Cross(line.Along).Length < SameLine && (line.Through - j.Through).Across(j.Along).Length < SameLine;
 
-    // Boxes where the ends of short stretches are, grown by what the part bows out between them.
+    // The box round the part at the ends of short stretches, grown by what it bows out between them.
     private Bounds Swept(Part part, BodyPath path)
     {
         var box = part.Box;
@@ -102,23 +102,23 @@ internal sealed class ClearanceSweep
 
         var mover = new Mover(part, path);
         var (middle, half) = (box.Middle, 0.5 * (box.Most - box.Least));
+        var before = 0.0;
         Bounds? all = null;
-        for (var k = 0; k << BoxLevel < bodies.Steps; k++)
+        for (var k = 0; k << BoxLevel <= bodies.Steps + (1 << BoxLevel) - 1; k++)
         {
-            var s = Stretch.At(BoxLevel, k, bodies.Steps);
-            var bow = mover.Bow(s);
-            var grown = new Vec3(bow, bow, bow);
-            foreach (var place in (ReadOnlySpan<double>)[s.From, s.To])
-            {
-                var f = path.At(place);
-                var c = f.Apply(middle);
-                var reach = grown + new Vec3(
-                    Math.Abs(f.X.X) * half.X + Math.Abs(f.Y.X) * half.Y + Math.Abs(f.Z.X) * half.Z,
-                    Math.Abs(f.X.Y) * half.X + Math.Abs(f.Y.Y) * half.Y + Math.Abs(f.Z.Y) * half.Z,
-                    Math.Abs(f.X.Z) * half.X + Math.Abs(f.Y.Z) * half.Y + Math.Abs(f.Z.Z) * half.Z);
-                var here = new Bounds(c + -1 * reach, c + reach);
-                all = all?.Around(here) ?? here;
-            }
+            // At each end of a stretch, grown by the larger bow on either side.
+            var place = Math.Min(k << BoxLevel, bodies.Steps);
+            var after = place < bodies.Steps ? mover.Bow(Stretch.At(BoxLevel, k, bodies.Steps)) : 0;
+            var bow = Math.Max(before, after);
+            before = after;
+            var f = path.At(place);
+            var c = f.Apply(middle);
+            var reach = new Vec3(
+                bow + Math.Abs(f.X.X) * half.X + Math.Abs(f.Y.X) * half.Y + Math.Abs(f.Z.X) * half.Z,
+                bow + Math.Abs(f.X.Y) * half.X + Math.Abs(f.Y.Y) * half.Y + Math.Abs(f.Z.Y) * half.Z,
+                bow + Math.Abs(f.X.Z) * half.X + Math.Abs(f.Y.Z) * half.Y + Math.Abs(f.Z.Z) * half.Z);
+            var here = new Bounds(c + -1 * reach, c + reach);
+            all = all?.Around(here) ?? here;
         }
 
         return all!.Value;

@@ -40,8 +40,11 @@ internal sealed class PairSearch(int steps)
     private Mover b;
     private int tests;
 
-    // A pair of nodes over a stretch, with the normal that was found nearby and a proved lower bound of the distance.
-    private readonly record struct Entry(int A, int B, Stretch Over, Vec3 Normal, double Least);
+    // A pair of nodes over a stretch, with the normal that was found nearby, the distance there, and a proved lower bound of the distance.
+    private readonly record struct Entry(int A, int B, Stretch Over, Vec3 Normal, double Nearby, double Least);
+
+    // The stretch that was tested last, with its bow and the frames of both parts at its ends: many pairs of nodes are tested over one.
+    private (Stretch Over, double Bow, Frame A0, Frame B0, Frame A1, Frame B1) held;
 
     /// <summary>What was found: a place in steps, and the separation there.</summary>
     internal readonly record struct Found(double Place, PartSeparation Parts);
@@ -134,13 +137,13 @@ internal sealed class PairSearch(int steps)
 
     private static double Slack(double least) => least > 0 ? Tolerance : Math.Max(Tolerance, -DepthShare * least);
 
-    private void Begin(in Mover first, in Mover second) => (a, b, tests) = (first, second, 0);
+    private void Begin(in Mover first, in Mover second) => (a, b, tests, held) = (first, second, 0, default);
 
     // One of the longest stretches, with all of both parts. A part of one piece needs no box round it.
     private Entry Start(int k)
     {
         var node = a.Set[0].IsLeaf && b.Set[0].IsLeaf ? 0 : Whole;
-        return new(node, node, Stretch.At(BodyPath.TopLevel, k, steps), default, double.NegativeInfinity);
+        return new(node, node, Stretch.At(BodyPath.TopLevel, k, steps), default, double.PositiveInfinity, double.NegativeInfinity);
     }
 
     private void Turn()
@@ -157,8 +160,16 @@ internal sealed class PairSearch(int steps)
         apart = null;
         var over = e.Over;
         at = over.Middle(steps);
-        var bow = a.Bow(over) + b.Bow(over);
-        var (a0, b0, a1, b1) = (a.At(over.From), b.At(over.From), a.At(over.To), b.At(over.To));
+        if (over != held.Over)
+        {
+            held = (over, a.Bow(over) + b.Bow(over), a.At(over.From), b.At(over.From), a.At(over.To), b.At(over.To));
+        }
+
+        var bow = held.Bow;
+        ref readonly var a0 = ref held.A0;
+        ref readonly var b0 = ref held.B0;
+        ref readonly var a1 = ref held.A1;
+        ref readonly var b1 = ref held.B1;
         var whole = e.A == Whole;
         if (!whole && !(a.Set[e.A].IsLeaf && b.Set[e.B].IsLeaf))
         {
@@ -173,7 +184,7 @@ internal sealed class PairSearch(int steps)
 
             if (bow + (to - from).Length > na.Ball.Radius + nb.Ball.Radius)
             {
-                Halve(e, e.Normal, double.NegativeInfinity, shorter);
+                Halve(e, e.Normal, e.Nearby, double.NegativeInfinity, shorter);
             }
             else
             {
@@ -187,6 +198,13 @@ internal sealed class PairSearch(int steps)
         if (e.Normal != default && Across(e.Normal, p, a0, q, b0) - bow > limit && Across(e.Normal, p, a1, q, b1) - bow > limit)
         {
             return true;
+        }
+
+        if (bow > e.Nearby - limit && over.Length > Shortest)
+        {
+            // What was near a moment away can't be cleared of this bow.
+            Halve(e, e.Normal, e.Nearby, e.Least, shorter);
+            return false;
         }
 
         tests++;
@@ -204,7 +222,7 @@ internal sealed class PairSearch(int steps)
         {
             // The boxes are near: the parts themselves are measured once, so that the least distance is known early.
             apart = PartDistance.Between(a.Set, b.Set, seen, limit);
-            same.Add(new(0, 0, over, default, double.NegativeInfinity));
+            same.Add(new(0, 0, over, default, double.PositiveInfinity, double.NegativeInfinity));
             return false;
         }
 
@@ -215,19 +233,19 @@ internal sealed class PairSearch(int steps)
 
         if (over.Length > Shortest && tests < MostTests)
         {
-            Halve(e, normal, least, shorter);
+            Halve(e, normal, s.Signed, least, shorter);
         }
 
         return false;
     }
 
-    private void Halve(in Entry e, in Vec3 normal, double least, List<Entry> to)
+    private void Halve(in Entry e, in Vec3 normal, double nearby, double least, List<Entry> to)
     {
         var (earlier, later) = e.Over.Halves(steps);
-        to.Add(e with { Over = earlier, Normal = normal, Least = least });
+        to.Add(e with { Over = earlier, Normal = normal, Nearby = nearby, Least = least });
         if (later.Length > 0)
         {
-            to.Add(e with { Over = later, Normal = normal, Least = least });
+            to.Add(e with { Over = later, Normal = normal, Nearby = nearby, Least = least });
         }
     }
 
