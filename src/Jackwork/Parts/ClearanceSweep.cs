@@ -25,11 +25,13 @@ internal sealed class ClearanceSweep
     private readonly BodyFrames bodies;
     private readonly Dictionary<(Body, int), BodyPath> paths = [];
     private readonly double usual;
+    private readonly double far;
     private readonly PairSearch search;
 
     private ClearanceSweep(Motion.Motion motion, Assembly assembly, double usual)
     {
         (machine, this.assembly, this.usual) = (motion.Machine, assembly, usual);
+        far = Math.Max(Report, usual) + PairSearch.Margin;
         bodies = new(motion);
         search = new(bodies.Steps);
     }
@@ -54,7 +56,6 @@ internal sealed class ClearanceSweep
 
         // By their left ends: what begins beyond the right end of a part is passed over, with all after it.
         Array.Sort(boxes, (p, q) => p.Swept.Least.X.CompareTo(q.Swept.Least.X) is var c && c != 0 ? c : p.Part.CompareTo(q.Part));
-        var far = Math.Max(Report, usual);
         var found = new List<Clearance>();
         for (var i = 0; i < boxes.Length; i++)
         {
@@ -132,7 +133,7 @@ internal sealed class ClearanceSweep
         var carrier = bodies.CommonCarrier(bodyA, bodyB);
         var (first, second) = (new Mover(a, Path(bodyA, carrier)), new Mover(b, Path(bodyB, carrier)));
         var floor = PlaneGap.Of(machine, a, b, carrier);
-        var (least, far) = (usual, Math.Max(Report, usual));
+        var least = usual;
         if (floor > far || search.Least(first, second, far, floor) is not { } nearest)
         {
             return null;

@@ -21,6 +21,9 @@ internal sealed class PairSearch(int steps)
     /// <summary>Error of a least distance above 0, mm: no moment is nearer by more.</summary>
     public const double Tolerance = 0.002;
 
+    /// <summary>Width below the bound within which a pair may go untold, mm: pairs that keep just about to the bound for whole turns would cost most.</summary>
+    public const double Margin = 0.1;
+
     /// <summary>Share of a depth by which the deepest moment may be deeper: of parts that run into each other the place matters more.</summary>
     private const double DepthShare = 0.02;
 
@@ -49,7 +52,7 @@ internal sealed class PairSearch(int steps)
     /// <summary>What was found: a place in steps, and the separation there.</summary>
     internal readonly record struct Found(double Place, PartSeparation Parts);
 
-    /// <summary>The moment at which the parts are nearest; null when they are never nearer than <paramref name="bound"/> mm.</summary>
+    /// <summary>The moment at which the parts are nearest; null when they are never nearer than <paramref name="bound"/> mm by more than <see cref="Margin"/>.</summary>
     /// <param name="first">One part.</param>
     /// <param name="second">The other.</param>
     /// <param name="bound">Distance beyond which nothing matters, mm.</param>
@@ -75,7 +78,7 @@ internal sealed class PairSearch(int steps)
         {
             for (var i = 0; i < now.Count && least > floor + Tolerance; i++)
             {
-                var limit = least - Slack(least);
+                var limit = found is null ? bound - Margin : least - Slack(least);
                 if (now[i].Least <= limit && !Test(now[i], limit, now, next, out var apart, out var at)
                     && apart is { } near && near.Apart.Signed < least)
                 {

@@ -56,18 +56,22 @@ public sealed class PieceSet
             return;
         }
 
-        var (least, most) = (new Vec3(1, 1, 1), new Vec3(1, 1, 1));
-        (least, most) = (double.PositiveInfinity * least, double.NegativeInfinity * most);
+        var box = new Bounds(Pieces[order[0]].Ball.Centre, Pieces[order[0]].Ball.Centre);
         foreach (var i in order)
         {
             var c = Pieces[i].Ball.Centre;
-            least = new(Math.Min(least.X, c.X), Math.Min(least.Y, c.Y), Math.Min(least.Z, c.Z));
-            most = new(Math.Max(most.X, c.X), Math.Max(most.Y, c.Y), Math.Max(most.Z, c.Z));
+            box = box.Around(new(c, c));
         }
 
-        var side = most - least;
-        Func<Point3, double> along = side.X >= side.Y && side.X >= side.Z ? p => p.X : side.Y >= side.Z ? p => p.Y : p => p.Z;
-        order.Sort((i, j) => along(Pieces[i].Ball.Centre).CompareTo(along(Pieces[j].Ball.Centre)) is var c && c != 0 ? c : i.CompareTo(j));
+        var side = box.Most - box.Least;
+        Span<double> along = new double[order.Length];
+        for (var i = 0; i < order.Length; i++)
+        {
+            var c = Pieces[order[i]].Ball.Centre;
+            along[i] = side.X >= side.Y && side.X >= side.Z ? c.X : side.Y >= side.Z ? c.Y : c.Z;
+        }
+
+        along.Sort(order);
         var left = used;
         used += 2;
         Build(left, order[..(order.Length / 2)], ref used);
