@@ -35,20 +35,18 @@ public sealed class BodyFrames
         }
 
         var rod = (RodDrive)machine.Drives[body.Member];
-        var p = OfMember(rod.Driver, place, Member.Case).Apply(rod.DriverPin);
-        var q = OfMember(rod.Driven, place, Member.Case).Apply(rod.DrivenPin);
-        var x = (q - p).Unit();
+        return OfRod(rod, OfMember(rod.Driver, place, Member.Case), OfMember(rod.Driven, place, Member.Case));
+    }
 
-        // A rod can spin between its pins; it is shown not to: its y stays nearest to the direction that it has as drawn.
+    /// <summary>The frame of a rod whose ends are carried by two frames: x along it from the driver's pin.</summary>
+    /// <remarks>A rod can spin between its pins; it is shown not to: its y stays nearest to the direction that it has as drawn.</remarks>
+    internal static Frame OfRod(RodDrive rod, in Frame driver, in Frame driven)
+    {
+        var p = driver.Apply(rod.DriverPin);
+        var x = (driven.Apply(rod.DrivenPin) - p).Unit();
         var y = (rod.DrivenPin - rod.DriverPin).Unit().AnyPerpendicular().Across(x).Unit();
         return new(x, y, x.Cross(y), p);
     }
-
-    /// <summary>The joint of a member.</summary>
-    internal Joint JointOf(int member) => machine.Members[member].Joint;
-
-    /// <summary>What carries a member.</summary>
-    internal int CarrierOf(int member) => machine.Members[member].Carrier;
 
     /// <summary>The innermost member, or the case, that carries both bodies (or is one of them).</summary>
     public int CommonCarrier(Body a, Body b)

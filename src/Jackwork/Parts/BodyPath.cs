@@ -26,22 +26,6 @@ internal abstract class BodyPath
     /// <summary>The point from which the reach of its points is measured, in its own coordinates: on the pivot, where there is one.</summary>
     public virtual Point3 StillPoint => default;
 
-    /// <summary>The path of a body as seen from a member that carries it, or the case.</summary>
-    public static BodyPath Of(BodyFrames bodies, Body body, int carrier)
-    {
-        if (!body.IsRod && body.Member == carrier)
-        {
-            return new StillPath();
-        }
-
-        if (body.IsRod || bodies.CarrierOf(body.Member) != carrier)
-        {
-            return new ChainPath(bodies, body, carrier);
-        }
-
-        return bodies.JointOf(body.Member).Kind == Motion.JointKind.Pivot ? new PivotPath(bodies, body.Member) : new SlidePath(bodies, body.Member);
-    }
-
     /// <summary>The frame at a place, steps.</summary>
     public abstract Frame At(double place);
 

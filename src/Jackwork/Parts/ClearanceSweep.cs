@@ -23,7 +23,7 @@ internal sealed class ClearanceSweep
     private readonly Machine machine;
     private readonly Assembly assembly;
     private readonly BodyFrames bodies;
-    private readonly Dictionary<(Body, int), BodyPath> paths = [];
+    private readonly Paths paths;
     private readonly double usual;
     private readonly double far;
     private readonly PairSearch search;
@@ -33,6 +33,7 @@ internal sealed class ClearanceSweep
         (machine, this.assembly, this.usual) = (motion.Machine, assembly, usual);
         far = Math.Max(Report, usual) + PairSearch.Margin;
         bodies = new(motion);
+        paths = new(bodies, machine);
         search = new(bodies.Steps);
     }
 
@@ -51,7 +52,7 @@ internal sealed class ClearanceSweep
         for (var i = 0; i < parts.Count; i++)
         {
             seen[i] = SpinsInPlace(parts[i]) ? new(machine.Members[parts[i].Body.Member].Carrier) : parts[i].Body;
-            boxes[i] = (Swept(parts[i], Path(seen[i], Member.Case)), i);
+            boxes[i] = (Swept(parts[i], paths.Of(seen[i], Member.Case)), i);
         }
 
         // By their left ends: what begins beyond the right end of a part is passed over, with all after it.
@@ -73,17 +74,6 @@ internal sealed class ClearanceSweep
         }
 
         return [.. found.OrderBy(c => c.Min - c.Least).ThenBy(c => c.A.Name, StringComparer.Ordinal).ThenBy(c => c.B.Name, StringComparer.Ordinal)];
-    }
-
-    private BodyPath Path(Body body, int carrier)
-    {
-        if (!paths.TryGetValue((body, carrier), out var path))
-        {
-            path = BodyPath.Of(bodies, body, carrier);
-            paths.Add((body, carrier), path);
-        }
-
-        return path;
     }
 
     // A part that is round about the axis it turns on looks the same at every angle, and stands still on its carrier.
@@ -131,7 +121,7 @@ internal sealed class ClearanceSweep
     private Clearance? Pair(Part a, Body bodyA, Part b, Body bodyB)
     {
         var carrier = bodies.CommonCarrier(bodyA, bodyB);
-        var (first, second) = (new Mover(a, Path(bodyA, carrier)), new Mover(b, Path(bodyB, carrier)));
+        var (first, second) = (new Mover(a, paths.Of(bodyA, carrier)), new Mover(b, paths.Of(bodyB, carrier)));
         var floor = PlaneGap.Of(machine, a, b, carrier);
         var least = usual;
         if (floor > far || search.Least(first, second, far, floor) is not { } nearest)

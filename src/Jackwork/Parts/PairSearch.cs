@@ -12,7 +12,7 @@ namespace Jackwork.Parts;
 ///   distance(t) &gt;= min(g(t0), g(t1)) - bA - bB   all through the stretch,
 /// for any n; the normal of the pair at the stretch's middle is the one to try. A stretch that this does not clear is halved; pieces
 /// are taken together in balls, and first of all in one box for each part, until the bow is the smaller. Nothing is sampled: what is
-/// passed over is proved clear. (The bound by chords is ours; for branch and bound on the time of contact see S. Redon, Y. J. Kim,
+/// passed over is proved clear. (The bound by chords is ours; for bounds over stretches of time that are halved see S. Redon, Y. J. Kim,
 /// M. C. Lin, D. Manocha, Fast continuous collision detection for articulated models, 2004, from memory.)
 /// All coordinates are seen from what carries both parts.
 /// </remarks>
@@ -36,20 +36,26 @@ internal sealed class PairSearch(int steps)
     /// <summary>The node that stands for the box round a whole part.</summary>
     private const int Whole = -1;
 
-    private readonly List<Entry> now = [];
-    private readonly List<Entry> next = [];
-    private readonly Stack<Entry> waiting = new();
+    private readonly List<Entry> group = [];
+    private readonly List<Entry> survivors = [];
+    private (List<Entry> Entries, List<(Stretch Over, int Count)> Runs) now = ([], []);
+    private (List<Entry> Entries, List<(Stretch Over, int Count)> Runs) next = ([], []);
+    private readonly Stack<(Stretch Over, Entry[] Entries)> waiting = new();
     private Mover a;
     private Mover b;
+    private Frame a0;
+    private Frame b0;
+    private Frame a1;
+    private Frame b1;
+    private Frame am;
+    private Frame bm;
+    private double bow;
     private int tests;
 
-    // A pair of nodes over a stretch, with the normal that was found nearby, the distance there, and a proved lower bound of the distance.
-    private readonly record struct Entry(int A, int B, Stretch Over, Vec3 Normal, double Nearby, double Least);
+    // A pair of nodes, with the normal that was found nearby, the distance there, and a proved lower bound of the distance.
+    private readonly record struct Entry(int A, int B, Vec3 Normal, double Nearby, double Least);
 
-    // The stretch that was tested last, with its bow and the frames of both parts at its ends: many pairs of nodes are tested over one.
-    private (Stretch Over, double Bow, Frame A0, Frame B0, Frame A1, Frame B1) held;
-
-    /// <summary>What was found: a place in steps, and the separation there.</summary>
+    /// <summary>What was found: a place in steps, and the separation there, seen from the first part.</summary>
     internal readonly record struct Found(double Place, PartSeparation Parts);
 
     /// <summary>The moment at which the parts are nearest; null when they are never nearer than <paramref name="bound"/> mm by more than <see cref="Margin"/>.</summary>
@@ -59,31 +65,59 @@ internal sealed class PairSearch(int steps)
     /// <param name="floor">A distance below which they are known never to come, mm.</param>
     public Found? Least(in Mover first, in Mover second, double bound, double floor)
     {
-        Begin(first, second);
+        (a, b, tests) = (first, second, 0);
         if (a.IsStill && b.IsStill)
         {
             return PartDistance.Between(a.Set, b.Set, Frame.Identity, bound) is { } d ? new(0, d) : null;
         }
 
-        var least = bound;
         Found? found = null;
-        now.Clear();
+        double Limit() => found is { } f ? f.Parts.Apart.Signed - Slack(f.Parts.Apart.Signed) : bound - Margin;
+        Clear(now);
         for (var k = 0; k << BodyPath.TopLevel < steps; k++)
         {
-            now.Add(Start(k));
+            now.Entries.Add(Start());
+            now.Runs.Add((Stretch.At(BodyPath.TopLevel, k, steps), 1));
         }
 
         // All stretches of one length before any shorter one, so that a good least distance is known early.
-        for (; now.Count > 0; Turn())
+        for (; now.Runs.Count > 0; (now, next) = (next, now))
         {
-            for (var i = 0; i < now.Count && least > floor + Tolerance; i++)
+            Clear(next);
+            var from = 0;
+            foreach (var (over, count) in now.Runs)
             {
-                var limit = found is null ? bound - Margin : least - Slack(least);
-                if (now[i].Least <= limit && !Test(now[i], limit, now, next, out var apart, out var at)
-                    && apart is { } near && near.Apart.Signed < least)
+                group.Clear();
+                for (var i = from; i < from + count; i++)
                 {
-                    least = near.Apart.Signed;
-                    found = new(at, near);
+                    if (now.Entries[i].Least <= Limit())
+                    {
+                        group.Add(now.Entries[i]);
+                    }
+                }
+
+                from += count;
+                if (group.Count == 0 || (found?.Parts.Apart.Signed ?? bound) <= floor + Tolerance)
+                {
+                    continue;
+                }
+
+                var middle = over.Middle(steps);
+                survivors.Clear();
+                Hold(over, middle);
+                for (var i = 0; i < group.Count; i++)
+                {
+                    if (Test(group[i], over, Limit()) is { } near && near.Apart.Signed < (found?.Parts.Apart.Signed ?? bound))
+                    {
+                        found = new(middle, near);
+                    }
+                }
+
+                if (survivors.Count > 0)
+                {
+                    var (earlier, later) = over.Halves(steps);
+                    Pass(earlier);
+                    Pass(later);
                 }
             }
         }
@@ -94,177 +128,155 @@ internal sealed class PairSearch(int steps)
     /// <summary>The first moment at which the parts are <paramref name="limit"/> mm apart or less; null when there is none.</summary>
     public double? First(in Mover first, in Mover second, double limit)
     {
-        Begin(first, second);
-        for (var k = 0; k << BodyPath.TopLevel < steps; k++)
+        (a, b, tests) = (first, second, 0);
+        double? found = null;
+        for (var k = 0; k << BodyPath.TopLevel < steps && found is null; k++)
         {
-            double? found = null;
-            waiting.Push(Start(k));
-            while (waiting.TryPop(out var entry))
+            waiting.Push((Stretch.At(BodyPath.TopLevel, k, steps), [Start()]));
+            while (waiting.TryPop(out var work))
             {
-                if (entry.Over.From >= found)
+                if (work.Over.From >= found)
                 {
                     continue;
                 }
 
-                next.Clear();
-                now.Clear();
-                if (Test(entry, limit, now, next, out var apart, out var at))
+                var middle = work.Over.Middle(steps);
+                group.Clear();
+                group.AddRange(work.Entries);
+                survivors.Clear();
+                Hold(work.Over, middle);
+                for (var i = 0; i < group.Count; i++)
                 {
-                    continue;
+                    if (Test(group[i], work.Over, limit) is { } near && near.Apart.Signed <= limit)
+                    {
+                        found = Math.Min(found ?? middle, middle);
+                    }
                 }
 
-                if (apart is { } near && near.Apart.Signed <= limit)
+                if (survivors.Count > 0 && !IsLast(work.Over))
                 {
-                    found = Math.Min(found ?? at, at);
+                    var (earlier, later) = work.Over.Halves(steps);
+                    Entry[] left = [.. survivors];
+                    waiting.Push((later, left));
+                    waiting.Push((earlier, left));
                 }
-                else if (next.Count == 0 && now.Count == 0)
+                else if (survivors.Count > 0)
                 {
-                    found = Math.Min(found ?? entry.Over.To, entry.Over.To);
+                    found = Math.Min(found ?? work.Over.To, work.Over.To);
                 }
-
-                now.ForEach(waiting.Push);
-                for (var i = next.Count - 1; i >= 0; i--)
-                {
-                    waiting.Push(next[i]);
-                }
-            }
-
-            if (found is not null)
-            {
-                return found;
             }
         }
 
-        return null;
+        return found;
     }
 
     private static double Slack(double least) => least > 0 ? Tolerance : Math.Max(Tolerance, -DepthShare * least);
 
-    private void Begin(in Mover first, in Mover second) => (a, b, tests, held) = (first, second, 0, default);
+    private static void Clear((List<Entry> Entries, List<(Stretch Over, int Count)> Runs) level)
+    {
+        level.Entries.Clear();
+        level.Runs.Clear();
+    }
 
-    // One of the longest stretches, with all of both parts. A part of one piece needs no box round it.
-    private Entry Start(int k)
+    private bool IsLast(in Stretch over) => over.Length <= Shortest || tests >= MostTests;
+
+    // All of both parts. A part of one piece needs no box round it.
+    private Entry Start()
     {
         var node = a.Set[0].IsLeaf && b.Set[0].IsLeaf ? 0 : Whole;
-        return new(node, node, Stretch.At(BodyPath.TopLevel, k, steps), default, double.PositiveInfinity, double.NegativeInfinity);
+        return new(node, node, default, double.PositiveInfinity, double.NegativeInfinity);
     }
 
-    private void Turn()
+    private void Pass(in Stretch half)
     {
-        now.Clear();
-        now.AddRange(next);
-        next.Clear();
-    }
-
-    // True when the stretch is proved clear of the limit. Else what is to be tried instead goes to same (smaller nodes) or
-    // shorter (halves, the earlier first), and the distance at the middle is told where it was worked out and isn't proved above the limit.
-    private bool Test(in Entry e, double limit, List<Entry> same, List<Entry> shorter, out PartSeparation? apart, out double at)
-    {
-        apart = null;
-        var over = e.Over;
-        at = over.Middle(steps);
-        if (over != held.Over)
+        if (half.Length > 0)
         {
-            held = (over, a.Bow(over) + b.Bow(over), a.At(over.From), b.At(over.From), a.At(over.To), b.At(over.To));
+            next.Entries.AddRange(survivors);
+            next.Runs.Add((half, survivors.Count));
         }
+    }
 
-        var bow = held.Bow;
-        ref readonly var a0 = ref held.A0;
-        ref readonly var b0 = ref held.B0;
-        ref readonly var a1 = ref held.A1;
-        ref readonly var b1 = ref held.B1;
+    private void Hold(in Stretch over, double middle)
+    {
+        (a0, a1, am) = (a.At(over.From), a.At(over.To), a.At(middle));
+        (b0, b1, bm) = (b.At(over.From), b.At(over.To), b.At(middle));
+        bow = a.Bow(over) + b.Bow(over);
+    }
+
+    // What isn't proved clear of the limit goes to the group again as smaller nodes, or to the survivors, to be tried over half
+    // the time. The distance at the middle is told where it was worked out and isn't proved above the limit.
+    private PartSeparation? Test(in Entry e, in Stretch over, double limit)
+    {
         var whole = e.A == Whole;
         if (!whole && !(a.Set[e.A].IsLeaf && b.Set[e.B].IsLeaf))
         {
-            ref readonly var na = ref a.Set[e.A];
-            ref readonly var nb = ref b.Set[e.B];
-            var from = b0.Apply(nb.Ball.Centre) - a0.Apply(na.Ball.Centre);
-            var to = b1.Apply(nb.Ball.Centre) - a1.Apply(na.Ball.Centre);
-            if (Nearest(from, to) - na.Ball.Radius - nb.Ball.Radius - bow > limit)
-            {
-                return true;
-            }
-
-            if (bow + (to - from).Length > na.Ball.Radius + nb.Ball.Radius)
-            {
-                Halve(e, e.Normal, e.Nearby, double.NegativeInfinity, shorter);
-            }
-            else
-            {
-                Descend(e, same);
-            }
-
-            return false;
+            Balls(e, limit);
+            return null;
         }
 
         var (p, q) = whole ? (a.Shell, b.Shell) : (a.Set.Pieces[a.Set[e.A].Piece], b.Set.Pieces[b.Set[e.B].Piece]);
         if (e.Normal != default && Across(e.Normal, p, a0, q, b0) - bow > limit && Across(e.Normal, p, a1, q, b1) - bow > limit)
         {
-            return true;
+            return null;
         }
 
-        if (bow > e.Nearby - limit && over.Length > Shortest)
+        if (bow > e.Nearby - limit && !IsLast(over))
         {
             // What was near a moment away can't be cleared of this bow.
-            Halve(e, e.Normal, e.Nearby, e.Least, shorter);
-            return false;
+            survivors.Add(e);
+            return null;
         }
 
         tests++;
-        var (am, bm) = (a.At(at), b.At(at));
         var seen = am.See(bm);
         var s = ConvexDistance.Search(p, q, seen, am.Undo(e.Normal), limit, out var farther);
         var normal = am.Apply(s.Normal);
         var least = Math.Min(Across(normal, p, a0, q, b0), Across(normal, p, a1, q, b1)) - bow;
         if (least > limit)
         {
-            return true;
+            return null;
         }
 
         if (whole && !farther)
         {
             // The boxes are near: the parts themselves are measured once, so that the least distance is known early.
-            apart = PartDistance.Between(a.Set, b.Set, seen, limit);
-            same.Add(new(0, 0, over, default, double.PositiveInfinity, double.NegativeInfinity));
-            return false;
+            group.Add(e with { A = 0, B = 0 });
+            return PartDistance.Between(a.Set, b.Set, seen, limit);
         }
 
-        if (!whole && !farther)
+        if (!IsLast(over))
         {
-            apart = new PartSeparation(s, a.Set[e.A].Piece, b.Set[e.B].Piece);
+            survivors.Add(e with { Normal = normal, Nearby = s.Signed, Least = least });
         }
 
-        if (over.Length > Shortest && tests < MostTests)
-        {
-            Halve(e, normal, s.Signed, least, shorter);
-        }
-
-        return false;
+        return whole || farther ? null : new(s, a.Set[e.A].Piece, b.Set[e.B].Piece);
     }
 
-    private void Halve(in Entry e, in Vec3 normal, double nearby, double least, List<Entry> to)
-    {
-        var (earlier, later) = e.Over.Halves(steps);
-        to.Add(e with { Over = earlier, Normal = normal, Nearby = nearby, Least = least });
-        if (later.Length > 0)
-        {
-            to.Add(e with { Over = later, Normal = normal, Nearby = nearby, Least = least });
-        }
-    }
-
-    private void Descend(in Entry e, List<Entry> to)
+    private void Balls(in Entry e, double limit)
     {
         ref readonly var na = ref a.Set[e.A];
         ref readonly var nb = ref b.Set[e.B];
-        if (nb.IsLeaf || (!na.IsLeaf && na.Ball.Radius >= nb.Ball.Radius))
+        var from = b0.Apply(nb.Ball.Centre) - a0.Apply(na.Ball.Centre);
+        var to = b1.Apply(nb.Ball.Centre) - a1.Apply(na.Ball.Centre);
+        var radii = na.Ball.Radius + nb.Ball.Radius;
+        if (Nearest(from, to) - radii - bow > limit)
         {
-            to.Add(e with { A = na.Left });
-            to.Add(e with { A = na.Left + 1 });
+            return;
+        }
+
+        if (bow + (to - from).Length > radii)
+        {
+            survivors.Add(e);
+        }
+        else if (nb.IsLeaf || (!na.IsLeaf && na.Ball.Radius >= nb.Ball.Radius))
+        {
+            group.Add(e with { A = na.Left });
+            group.Add(e with { A = na.Left + 1 });
         }
         else
         {
-            to.Add(e with { B = nb.Left });
-            to.Add(e with { B = nb.Left + 1 });
+            group.Add(e with { B = nb.Left });
+            group.Add(e with { B = nb.Left + 1 });
         }
     }
 

@@ -16,10 +16,10 @@ internal sealed class PivotPath : BodyPath
     private readonly Vec3 along;
     private readonly (double Cos, double Sin)[] turns;
 
-    public PivotPath(BodyFrames bodies, int member)
+    public PivotPath(BodyFrames bodies, int member, Motion.Joint joint)
     {
         (this.bodies, this.member) = (bodies, member);
-        (through, along) = (bodies.JointOf(member).Through, bodies.JointOf(member).Along);
+        (through, along) = (joint.Through, joint.Along);
         turns = new (double, double)[bodies.Steps + 1];
         for (var i = 0; i < bodies.Steps; i++)
         {

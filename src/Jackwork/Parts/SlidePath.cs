@@ -11,9 +11,9 @@ internal sealed class SlidePath : BodyPath
     private readonly Vec3 along;
     private readonly double[] travel;
 
-    public SlidePath(BodyFrames bodies, int member)
+    public SlidePath(BodyFrames bodies, int member, Vec3 along)
     {
-        (this.bodies, this.member, along) = (bodies, member, bodies.JointOf(member).Along);
+        (this.bodies, this.member, this.along) = (bodies, member, along);
         travel = new double[bodies.Steps + 1];
         for (var i = 0; i < bodies.Steps; i++)
         {

@@ -1,0 +1,44 @@
+using Jackwork.Geometry;
+using Jackwork.Solids;
+
+namespace Jackwork.Parts;
+
+/// <summary>A path that is put together from other paths, with its frames kept.</summary>
+internal abstract class FramePath : BodyPath
+{
+    private Frame[] frames = [];
+
+    public sealed override Frame At(double place)
+    {
+        var i = (int)place;
+        return i == place ? frames[i] : Between(place);
+    }
+
+    /// <summary>The frame at any place, steps.</summary>
+    protected abstract Frame Between(double place);
+
+    /// <summary>Works out the frames at all steps and the bows.</summary>
+    protected void Keep(int steps)
+    {
+        frames = new Frame[steps + 1];
+        for (var i = 0; i < steps; i++)
+        {
+            frames[i] = Between(i);
+        }
+
+        frames[^1] = frames[0];
+        Measure(steps);
+    }
+
+    protected sealed override (double Shift, double Turn) Departure(int from, int middle, int to, double u)
+    {
+        ref readonly var a = ref frames[from];
+        ref readonly var m = ref frames[middle];
+        ref readonly var b = ref frames[to];
+        var x = m.X - a.X - u * (b.X - a.X);
+        var y = m.Y - a.Y - u * (b.Y - a.Y);
+        var z = m.Z - a.Z - u * (b.Z - a.Z);
+        var (p, q, r) = (a.Apply(StillPoint), m.Apply(StillPoint), b.Apply(StillPoint));
+        return ((q - p - u * (r - p)).Length, Math.Sqrt(x.Dot(x) + y.Dot(y) + z.Dot(z)));
+    }
+}

@@ -1,0 +1,45 @@
+using Jackwork.Motion;
+
+namespace Jackwork.Parts;
+
+/// <summary>The paths of a performance's bodies, each worked out once.</summary>
+internal sealed class Paths(BodyFrames bodies, Machine machine)
+{
+    private readonly Dictionary<(Body, int), BodyPath> known = [];
+
+    /// <summary>The path of a body as seen from the case or a member that carries it; that of a rod as seen from the case.</summary>
+    public BodyPath Of(Body body, int seenFrom)
+    {
+        if (!known.TryGetValue((body, seenFrom), out var path))
+        {
+            path = Make(body, seenFrom);
+            known.Add((body, seenFrom), path);
+        }
+
+        return path;
+    }
+
+    private BodyPath Make(Body body, int seenFrom)
+    {
+        if (body.IsRod)
+        {
+            var rod = (RodDrive)machine.Drives[body.Member];
+            return new RodPath(rod, Of(new(rod.Driver), Member.Case), Of(new(rod.Driven), Member.Case), bodies.Steps);
+        }
+
+        if (body.Member == seenFrom)
+        {
+            return new StillPath();
+        }
+
+        var member = machine.Members[body.Member];
+        if (member.Carrier != seenFrom)
+        {
+            return new CarriedPath(Of(new(member.Carrier), seenFrom), Of(body, member.Carrier), bodies.Steps);
+        }
+
+        return member.Joint.Kind == JointKind.Pivot
+            ? new PivotPath(bodies, body.Member, member.Joint)
+            : new SlidePath(bodies, body.Member, member.Joint.Along);
+    }
+}
