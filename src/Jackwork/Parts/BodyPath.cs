@@ -6,8 +6,8 @@ namespace Jackwork.Parts;
 /// <summary>Where a body stands over the performance, seen from a body that carries it, and how far it bows out from straight lines.</summary>
 /// <remarks>
 /// Over a stretch from t0 to t1 the chord of a frame F is (1 - u) F(t0) + u F(t1), u = (t - t0)/(t1 - t0). The bow of the stretch is the
-/// largest departure of F from it, kept as that of the body's still point (<c>Shift</c>, mm) and that of the three axes together
-/// (<c>Turn</c>, root of the sum of squares): no point at the distance r from the still point departs from its own chord by more than
+/// largest departure of F from it, kept as that of a point or line of the body that moves little (<c>Shift</c>, mm) and that of the three axes together
+/// (<c>Turn</c>, root of the sum of squares): no point at the distance r from it departs from its own chord by more than
 /// Shift + Turn r. Within a step it is taken as half the larger of the second differences at its ends, twice to four times what a smooth
 /// motion or a corner makes of them; over longer stretches by
 ///   bow(whole) &lt;= max(bow(halves)) + |F(middle) - chord(middle)|,
@@ -23,13 +23,13 @@ internal abstract class BodyPath
     /// <summary>Whether it doesn't move at all.</summary>
     public virtual bool IsStill => false;
 
-    /// <summary>The point from which the reach of its points is measured, in its own coordinates: on the pivot, where there is one.</summary>
-    public virtual Point3 StillPoint => default;
+    /// <summary>How far any point of a ball, in the body's coordinates, is from what moves only by <c>Shift</c>, mm: a point, or a pivot's whole axis.</summary>
+    public abstract double Reach(in Ball ball);
 
     /// <summary>The frame at a place, steps.</summary>
     public abstract Frame At(double place);
 
-    /// <summary>How far a point within <paramref name="reach"/> (mm) of the still point departs from its chord over a stretch, mm at the most.</summary>
+    /// <summary>How far a point within <paramref name="reach"/> (mm) of that point or line departs from its chord over a stretch, mm at the most.</summary>
     public double Bow(in Stretch s, double reach)
     {
         if (bows is null)

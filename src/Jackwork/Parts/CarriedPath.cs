@@ -10,13 +10,13 @@ internal sealed class CarriedPath : FramePath
     private readonly BodyPath own;
 
     /// <summary>Puts together the path of the carrier and that of the member on it.</summary>
-    public CarriedPath(BodyPath carrier, BodyPath own, int steps)
+    public CarriedPath(BodyPath carrier, BodyPath own, Point3 stillPoint, int steps)
     {
-        (this.carrier, this.own) = (carrier, own);
+        (this.carrier, this.own, StillPoint) = (carrier, own, stillPoint);
         Keep(steps);
     }
 
-    public override Point3 StillPoint => own.StillPoint;
+    protected override Point3 StillPoint { get; }
 
     protected override Frame Between(double place) => carrier.At(place).Compose(own.At(place));
 }

@@ -14,6 +14,9 @@ internal abstract class FramePath : BodyPath
         return i == place ? frames[i] : Between(place);
     }
 
+    /// <summary>The point from which its reach is measured, in the body's coordinates.</summary>
+    protected abstract Point3 StillPoint { get; }
+
     /// <summary>The frame at any place, steps.</summary>
     protected abstract Frame Between(double place);
 
@@ -29,6 +32,8 @@ internal abstract class FramePath : BodyPath
         frames[^1] = frames[0];
         Measure(steps);
     }
+
+    public sealed override double Reach(in Ball ball) => ball.Centre.DistanceTo(StillPoint) + ball.Radius;
 
     protected sealed override (double Shift, double Turn) Departure(int from, int middle, int to, double u)
     {

@@ -14,8 +14,8 @@ internal readonly struct Mover(Part part, BodyPath path)
     /// <summary>The box round the part, along its body's axes as drawn.</summary>
     public ConvexPiece Shell { get; } = part.Shell;
 
-    /// <summary>Distance of its farthest point from the still point of its body, mm at the most.</summary>
-    public double Reach { get; } = part.Set.Ball.Centre.DistanceTo(path.StillPoint) + part.Set.Ball.Radius;
+    /// <summary>See <see cref="BodyPath.Reach"/>, mm.</summary>
+    public double Reach { get; } = path.Reach(part.Set.Ball);
 
     /// <summary>Whether it stands still.</summary>
     public bool IsStill => path.IsStill;

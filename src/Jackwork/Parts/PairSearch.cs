@@ -246,7 +246,7 @@ internal sealed class PairSearch(int steps)
 
         if (!IsLast(over))
         {
-            survivors.Add(e with { Normal = normal, Nearby = s.Signed, Least = least });
+            survivors.Add(e with { Normal = normal, Nearby = farther ? double.PositiveInfinity : s.Signed, Least = least });
         }
 
         return whole || farther ? null : new(s, a.Set[e.A].Piece, b.Set[e.B].Piece);

@@ -35,7 +35,7 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
         var member = machine.Members[body.Member];
         if (member.Carrier != seenFrom)
         {
-            return new CarriedPath(Of(new(member.Carrier), seenFrom), Of(body, member.Carrier), bodies.Steps);
+            return new CarriedPath(Of(new(member.Carrier), seenFrom), Of(body, member.Carrier), member.Joint.Through, bodies.Steps);
         }
 
         return member.Joint.Kind == JointKind.Pivot

@@ -31,7 +31,7 @@ internal sealed class PivotPath : BodyPath
         Measure(bodies.Steps);
     }
 
-    public override Point3 StillPoint => through;
+    public override double Reach(in Ball ball) => (ball.Centre - through).Across(along).Length + ball.Radius;
 
     public override Frame At(double place)
     {

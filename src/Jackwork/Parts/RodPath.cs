@@ -1,3 +1,4 @@
+using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -15,6 +16,9 @@ internal sealed class RodPath : FramePath
         (this.rod, this.driver, this.driven) = (rod, driver, driven);
         Keep(steps);
     }
+
+    // Its first pin.
+    protected override Point3 StillPoint => default;
 
     protected override Frame Between(double place) => BodyFrames.OfRod(rod, driver.At(place), driven.At(place));
 }

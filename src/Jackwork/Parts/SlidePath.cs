@@ -24,6 +24,8 @@ internal sealed class SlidePath : BodyPath
         Measure(bodies.Steps);
     }
 
+    public override double Reach(in Ball ball) => 0;
+
     public override Frame At(double place)
     {
         var i = (int)place;
