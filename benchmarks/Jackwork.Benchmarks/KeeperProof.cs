@@ -29,7 +29,7 @@ public class KeeperProof
 
     /// <summary>The clearance of every pair over the whole performance.</summary>
     [Benchmark]
-    public int Clearance() => ClearanceSweep.Of(proof.Motion, proof.Assembly, 0.5).Count;
+    public int Clearance() => ClearanceSweep.Of(machine, new(proof.Motion, proof.Assembly.Parts), proof.Assembly, 0.5).Count;
 
     /// <summary>The checks alone.</summary>
     [Benchmark]

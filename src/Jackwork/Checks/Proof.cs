@@ -45,6 +45,9 @@ public sealed class Proof
     /// <summary>All parts of the piece.</summary>
     public Assembly Assembly { get; private set; } = null!;
 
+    /// <summary>What the parts sweep.</summary>
+    internal Sweep Sweep { get; private set; } = null!;
+
     /// <summary>How near parts come to each other, nearest to their limit first.</summary>
     public IReadOnlyList<Clearance> Clearances { get; private set; } = [];
 
@@ -83,7 +86,8 @@ public sealed class Proof
         };
         Lap(ref clock);
         proof.Assembly = Assembly.Of(proof);
-        proof.Clearances = ClearanceSweep.Of(motion, proof.Assembly, limits.Clearance);
+        proof.Sweep = new(motion, proof.Assembly.Parts);
+        proof.Clearances = ClearanceSweep.Of(machine, proof.Sweep, proof.Assembly, limits.Clearance);
         proof.ClearanceMs = Lap(ref clock);
         return proof;
     }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Jackwork.Geometry;
 using Jackwork.Solids;
 
@@ -33,9 +34,14 @@ internal sealed class PairSearch(int steps)
     /// <summary>Tests of one pair after which a search ends with what it has: parts that stay within the tolerance of a limit for whole turns.</summary>
     private const int MostTests = 400_000;
 
+    /// <summary>Most pairs of pieces whose normals are kept.</summary>
+    private const int MostNormals = 8192;
+
     /// <summary>The node that stands for the box round a whole part.</summary>
     private const int Whole = -1;
 
+    // For every pair of pieces the normal that was found last, from the first part's pieces by the second's; only where these are few.
+    private readonly List<Vec3> normals = [];
     private readonly List<Entry> group = [];
     private readonly List<Entry> survivors = [];
     private (List<Entry> Entries, List<(Stretch Over, int Count)> Runs) now = ([], []);
@@ -65,7 +71,7 @@ internal sealed class PairSearch(int steps)
     /// <param name="floor">A distance below which they are known never to come, mm.</param>
     public Found? Least(in Mover first, in Mover second, double bound, double floor)
     {
-        (a, b, tests) = (first, second, 0);
+        Begin(first, second);
         if (a.IsStill && b.IsStill)
         {
             return PartDistance.Between(a.Set, b.Set, Frame.Identity, bound) is { } d ? new(0, d) : null;
@@ -128,7 +134,7 @@ internal sealed class PairSearch(int steps)
     /// <summary>The first moment at which the parts are <paramref name="limit"/> mm apart or less; null when there is none.</summary>
     public double? First(in Mover first, in Mover second, double limit)
     {
-        (a, b, tests) = (first, second, 0);
+        Begin(first, second);
         double? found = null;
         for (var k = 0; k << BodyPath.TopLevel < steps && found is null; k++)
         {
@@ -168,6 +174,15 @@ internal sealed class PairSearch(int steps)
         }
 
         return found;
+    }
+
+    private void Begin(in Mover first, in Mover second)
+    {
+        (a, b, tests) = (first, second, 0);
+        normals.Clear();
+        var pairs = (long)a.Set.Pieces.Length * b.Set.Pieces.Length;
+        CollectionsMarshal.SetCount(normals, pairs <= MostNormals ? (int)pairs : 0);
+        CollectionsMarshal.AsSpan(normals).Clear();
     }
 
     private static double Slack(double least) => least > 0 ? Tolerance : Math.Max(Tolerance, -DepthShare * least);
@@ -215,7 +230,9 @@ internal sealed class PairSearch(int steps)
         }
 
         var (p, q) = whole ? (a.Shell, b.Shell) : (a.Set.Pieces[a.Set[e.A].Piece], b.Set.Pieces[b.Set[e.B].Piece]);
-        if (e.Normal != default && Across(e.Normal, p, a0, q, b0) - bow > limit && Across(e.Normal, p, a1, q, b1) - bow > limit)
+        var pair = whole || normals.Count == 0 ? -1 : a.Set[e.A].Piece * b.Set.Pieces.Length + b.Set[e.B].Piece;
+        var guess = e.Normal == default && pair >= 0 ? normals[pair] : e.Normal;
+        if (guess != default && Across(guess, p, a0, q, b0) - bow > limit && Across(guess, p, a1, q, b1) - bow > limit)
         {
             return null;
         }
@@ -229,8 +246,13 @@ internal sealed class PairSearch(int steps)
 
         tests++;
         var seen = am.See(bm);
-        var s = ConvexDistance.Search(p, q, seen, am.Undo(e.Normal), limit, out var farther);
+        var s = ConvexDistance.Search(p, q, seen, am.Undo(guess), limit, out var farther);
         var normal = am.Apply(s.Normal);
+        if (pair >= 0)
+        {
+            normals[pair] = normal;
+        }
+
         var least = Math.Min(Across(normal, p, a0, q, b0), Across(normal, p, a1, q, b1)) - bow;
         if (least > limit)
         {

@@ -10,6 +10,10 @@ public readonly record struct Bounds(Point3 Least, Point3 Most)
     /// <summary>The middle of the box.</summary>
     public Point3 Middle => Least + 0.5 * (Most - Least);
 
+    /// <summary>Whether the boxes share a point.</summary>
+    public bool Meets(in Bounds o) =>
+        Least.X <= o.Most.X && o.Least.X <= Most.X && Least.Y <= o.Most.Y && o.Least.Y <= Most.Y && Least.Z <= o.Most.Z && o.Least.Z <= Most.Z;
+
     /// <summary>The smallest box that holds both.</summary>
     public Bounds Around(in Bounds o) => new(
         new(Math.Min(Least.X, o.Least.X), Math.Min(Least.Y, o.Least.Y), Math.Min(Least.Z, o.Least.Z)),

@@ -25,13 +25,11 @@ internal sealed class GrubReach
 
     private readonly Proof proof;
     private readonly Solid[] solids;
-    private readonly BodyFrames bodies;
     private readonly Dictionary<(Body Body, int Stride), Frame[]> known = [];
 
     public GrubReach(Proof proof, Solid[] solids)
     {
         (this.proof, this.solids) = (proof, solids);
-        bodies = new(proof.Motion);
     }
 
     /// <summary>When the key of a hub reaches it.</summary>
@@ -49,8 +47,11 @@ internal sealed class GrubReach
             }
         }
 
-        // What stands still and is never within what the key sweeps is left out.
-        var others = solids.Where(s => s.Part.Body != body && (s.Part.Body.Member != stack.Carrier || key.Sweeps(s.Set))).ToArray();
+        // What never comes near is left out, and what stands still beside what the key sweeps.
+        var near = proof.Machine.Members[body.Member].Carrier == Member.Case ? key.Swept : (Bounds?)null;
+        var others = solids.Where((s, i) => s.Part.Body != body
+            && near?.Meets(proof.Sweep.Boxes[i]) != false
+            && (s.Part.Body.Member != stack.Carrier || key.Sweeps(s.Set))).ToArray();
         var kinds = others.Select(o => o.Part.Body).Distinct().ToList();
         var which = Array.ConvertAll(others, o => kinds.IndexOf(o.Part.Body));
         var (own, theirs) = (Frames(body, stride), kinds.ConvertAll(k => Frames(k, stride)));
@@ -90,10 +91,11 @@ internal sealed class GrubReach
     {
         if (!known.TryGetValue((body, stride), out var frames))
         {
-            frames = new Frame[(bodies.Steps + stride - 1) / stride];
+            var path = proof.Sweep.Paths.Of(body, Member.Case);
+            frames = new Frame[(proof.Sweep.Bodies.Steps + stride - 1) / stride];
             for (var i = 0; i < frames.Length; i++)
             {
-                frames[i] = bodies.At(body, i * stride);
+                frames[i] = path.At(i * stride);
             }
 
             known.Add((body, stride), frames);

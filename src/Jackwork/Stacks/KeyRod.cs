@@ -30,6 +30,9 @@ internal sealed class KeyRod
         swept = new(ConvexPiece.Cylinder(foot + -radius * axis.Along, foot + radius * axis.Along, surface + size.Reach));
     }
 
+    /// <summary>The box round what the way sweeps as the shaft turns, as drawn.</summary>
+    public Bounds Swept => swept.BoundsIn(Frame.Identity);
+
     /// <summary>Whether a part that stands still lies within the disc that the way sweeps as the shaft turns.</summary>
     public bool Sweeps(PieceSet part) => PartDistance.Between(swept, part, Frame.Identity, double.Epsilon) is not null;
 

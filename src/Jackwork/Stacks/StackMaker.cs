@@ -21,7 +21,7 @@ internal static class StackMaker
         var machine = proof.Machine;
         var plates = PlateSpec.Of(proof);
         var lines = new List<StackLine>();
-        Solid[] solids = [.. proof.Assembly.Parts.Select(p => new Solid(p, new(p.Pieces.AsSpan())))];
+        Solid[] solids = [.. proof.Assembly.Parts.Select(p => new Solid(p, p.Set))];
         foreach (var solid in solids.Where(s => s.Part.Kind is PartKind.Shaft or PartKind.Axle))
         {
             var rod = solid.Part;
