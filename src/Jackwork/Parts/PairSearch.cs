@@ -64,6 +64,9 @@ internal sealed class PairSearch(int steps)
     /// <summary>What was found: a place in steps, and the separation there, seen from the first part.</summary>
     internal readonly record struct Found(double Place, PartSeparation Parts);
 
+    /// <summary>Halvings of the golden section that closes in the nearest moment: to a ten-thousandth of its stretch.</summary>
+    private const int Sections = 20;
+
     /// <summary>The moment at which the parts are nearest; null when they are never nearer than <paramref name="bound"/> mm by more than <see cref="Margin"/>.</summary>
     /// <param name="first">One part.</param>
     /// <param name="second">The other.</param>
@@ -78,6 +81,7 @@ internal sealed class PairSearch(int steps)
         }
 
         Found? found = null;
+        var about = 0.0;
         double Limit() => found is { } f ? f.Parts.Apart.Signed - Slack(f.Parts.Apart.Signed) : bound - Margin;
         Clear(now);
         for (var k = 0; k << BodyPath.TopLevel < steps; k++)
@@ -115,7 +119,7 @@ internal sealed class PairSearch(int steps)
                 {
                     if (Test(group[i], over, Limit()) is { } near && near.Apart.Signed < (found?.Parts.Apart.Signed ?? bound))
                     {
-                        found = new(middle, near);
+                        (found, about) = (new(middle, near), 0.5 * over.Length);
                     }
                 }
 
@@ -128,7 +132,7 @@ internal sealed class PairSearch(int steps)
             }
         }
 
-        return found;
+        return found is { } f ? Closest(f, about) : null;
     }
 
     /// <summary>The first moment at which the parts are <paramref name="limit"/> mm apart or less; null when there is none.</summary>
@@ -174,6 +178,35 @@ internal sealed class PairSearch(int steps)
         }
 
         return found;
+    }
+
+    // Golden section between the neighbours of the nearest moment tried, with the two pieces that are nearest there.
+    private Found Closest(in Found found, double about)
+    {
+        var (p, q) = (a.Set.Pieces[found.Parts.FirstPiece], b.Set.Pieces[found.Parts.SecondPiece]);
+        Separation At(double place) => ConvexDistance.Between(p, q, a.At(place).See(b.At(place)));
+        var golden = (Math.Sqrt(5) - 1) / 2;
+        var (low, high) = (Math.Max(0, found.Place - about), Math.Min(steps, found.Place + about));
+        var (x, y) = (high - golden * (high - low), low + golden * (high - low));
+        var (fx, fy) = (At(x), At(y));
+        for (var i = 0; i < Sections; i++)
+        {
+            if (fx.Signed < fy.Signed)
+            {
+                (high, y, fy) = (y, x, fx);
+                x = high - golden * (high - low);
+                fx = At(x);
+            }
+            else
+            {
+                (low, x, fx) = (x, y, fy);
+                y = low + golden * (high - low);
+                fy = At(y);
+            }
+        }
+
+        var (place, best) = fx.Signed < fy.Signed ? (x, fx) : (y, fy);
+        return best.Signed < found.Parts.Apart.Signed ? new(place, found.Parts with { Apart = best }) : found;
     }
 
     private void Begin(in Mover first, in Mover second)
@@ -237,7 +270,7 @@ internal sealed class PairSearch(int steps)
             return null;
         }
 
-        if (bow > e.Nearby - limit && !IsLast(over))
+        if (e.Nearby > limit && bow > e.Nearby - limit && !IsLast(over))
         {
             // What was near a moment away can't be cleared of this bow.
             survivors.Add(e);

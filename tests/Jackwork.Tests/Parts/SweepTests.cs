@@ -82,13 +82,13 @@ public sealed class SweepTests
                 }
 
                 var swept = proof.Clearances.FirstOrDefault(c => c.A == parts[a] && c.B == parts[b]);
-                if (least < ClearanceSweep.Report - 1e-6)
+                if (least < ClearanceSweep.Report)
                 {
                     pairs++;
                     Assert.NotNull(swept);
 
                     // Between the steps it may come a little nearer than at them.
-                    Assert.InRange(swept.Min, least - 0.01, least + 1e-6);
+                    Assert.InRange(swept.Min, least - 0.01, least + PairSearch.Tolerance);
                 }
                 else
                 {
