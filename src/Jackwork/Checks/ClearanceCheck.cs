@@ -1,3 +1,5 @@
+using Jackwork.Design;
+
 namespace Jackwork.Checks;
 
 /// <summary>Parts that scrape or come too near over the performance.</summary>
@@ -7,6 +9,15 @@ internal sealed class ClearanceCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
+        foreach (var name in proof.Assembly.Meant.Unknown(proof.Assembly.Parts))
+        {
+            var known = proof.Assembly.Parts.Select(p => p.Name).Concat(proof.Machine.Members.Select(m => m.Name));
+            yield return new(
+                Level.Caution, Name, name, null, null, 0, 0, "",
+                $"'{name}', named under 'touching' or 'apart', is neither a part nor a member of this piece",
+                Names.Suggest(name, [.. known]));
+        }
+
         foreach (var c in proof.Clearances.Where(c => !c.IsKept))
         {
             var shaft = proof.Machine.Acted.Count > 0 ? proof.Machine.Acted[0].Shaft : proof.Machine.Crank;

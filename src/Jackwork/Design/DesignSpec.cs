@@ -71,4 +71,8 @@ public sealed record DesignSpec
     /// <summary>Pairs that may touch.</summary>
     [Key("Pairs of parts, or of members, that are meant to touch or are made as one; they are left out of the clearance check.")]
     public IReadOnlyList<IReadOnlyList<string>>? Touching { get; init; }
+
+    /// <summary>Pairs with a clearance of their own.</summary>
+    [Key("Pairs of parts, or of members, that have a clearance of their own.")]
+    public IReadOnlyList<ApartSpec>? Apart { get; init; }
 }

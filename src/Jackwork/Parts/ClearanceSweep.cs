@@ -14,7 +14,7 @@ internal sealed class ClearanceSweep(Machine machine, Sweep sweep, Assembly asse
     public const double Report = 2;
 
     private readonly PairSearch search = new(sweep.Bodies.Steps);
-    private readonly double far = Math.Max(Report, usual) + PairSearch.Margin;
+    private readonly double far = Math.Max(Report, Math.Max(usual, (machine.Design.Apart ?? []).Max(a => (double?)a.Least) ?? 0)) + PairSearch.Margin;
 
     /// <summary>The pairs that come within <see cref="Report"/> of each other or below their clearance, nearest to their limit first.</summary>
     /// <param name="machine">The machine.</param>
@@ -36,8 +36,8 @@ internal sealed class ClearanceSweep(Machine machine, Sweep sweep, Assembly asse
             {
                 var (a, b) = (Math.Min(boxes[i].Part, boxes[j].Part), Math.Max(boxes[i].Part, boxes[j].Part));
                 if (Near(boxes[i].Swept, boxes[j].Swept)
-                    && !assembly.Meant.Has(assembly.Parts[a], assembly.Parts[b])
-                    && Pair(a, b) is { } clearance)
+                    && assembly.Meant.Least(assembly.Parts[a], assembly.Parts[b], usual) is { } least
+                    && Pair(a, b, least) is { } clearance)
                 {
                     found.Add(clearance);
                 }
@@ -50,14 +50,16 @@ internal sealed class ClearanceSweep(Machine machine, Sweep sweep, Assembly asse
     private bool Near(in Bounds a, in Bounds b) =>
         a.Least.Y < b.Most.Y + far && b.Least.Y < a.Most.Y + far && a.Least.Z < b.Most.Z + far && b.Least.Z < a.Most.Z + far;
 
-    private Clearance? Pair(int i, int j)
+    private Clearance? Pair(int i, int j, double least)
     {
         var (a, b) = (assembly.Parts[i], assembly.Parts[j]);
         var carrier = sweep.Bodies.CommonCarrier(sweep.Seen[i], sweep.Seen[j]);
         var (first, second) = (new Mover(a, sweep.Paths.Of(sweep.Seen[i], carrier)), new Mover(b, sweep.Paths.Of(sweep.Seen[j], carrier)));
         var floor = PlaneGap.Of(machine, a, b, carrier);
-        var least = usual;
-        if (floor > far || search.Least(first, second, far, floor) is not { } nearest)
+
+        // Of what is meant to touch only a depth is of interest.
+        var bound = least < 0 ? least + PairSearch.Margin : far;
+        if (floor > bound || search.Least(first, second, bound, floor) is not { } nearest || (least < 0 && nearest.Parts.Apart.Signed >= least))
         {
             return null;
         }

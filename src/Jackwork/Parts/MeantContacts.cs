@@ -2,45 +2,90 @@ using Jackwork.Motion;
 
 namespace Jackwork.Parts;
 
-/// <summary>Which pairs of parts are meant to touch.</summary>
+/// <summary>How far each pair of parts must keep apart, and which are meant to touch.</summary>
+/// <remarks>
+/// Left out are parts of one body, and contacts that are judged elsewhere by their exact shapes: a follower on its own cam (the run on
+/// the cams as cut), teeth in mesh and pins in slots (their own checks). Left out too are a rod and what holds its ends, a lever and
+/// the axle through it, and what the design names under <c>touching</c>, since these are drawn one within the other.
+/// A shaft or axle may touch the board that it runs in, but no deeper than <see cref="JournalDepth"/>.
+/// </remarks>
 public sealed class MeantContacts
 {
+    /// <summary>How deep a shaft's solid may stand in that of its board, mm: the flats of its bored hole take up to a part of this; more is a hole too small.</summary>
+    private const double JournalDepth = 0.1;
+
     private readonly Machine machine;
-    private readonly HashSet<(string, string)> named = [];
+    private readonly Dictionary<(string, string), double?> named = [];
 
     internal MeantContacts(Machine machine)
     {
         this.machine = machine;
         foreach (var pair in machine.Design.Touching ?? [])
         {
-            named.Add((pair[0], pair[1]));
-            named.Add((pair[1], pair[0]));
+            named[(pair[0], pair[1])] = null;
+        }
+
+        foreach (var pair in machine.Design.Apart ?? [])
+        {
+            named[(pair.Parts[0], pair.Parts[1])] = pair.Least;
         }
     }
 
-    /// <summary>Whether a pair is meant to touch, or is one body, and so left out of the clearance check.</summary>
-    /// <remarks>A follower resting on its own cam is judged where it is worked out exactly: in the run on the cams as cut.</remarks>
-    public bool Has(Part a, Part b) =>
-        a.Body == b.Body || IsNamed(a, b) || IsFollower(a, b) || IsMesh(a, b) || IsBearing(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b);
+    /// <summary>The names under <c>touching</c> and <c>apart</c> that are neither a part's nor a member's.</summary>
+    /// <param name="parts">All parts.</param>
+    public IReadOnlyList<string> Unknown(IReadOnlyList<Part> parts)
+    {
+        var known = parts.SelectMany(p => Names(p)).ToHashSet();
+        return [.. named.Keys.SelectMany(k => (string[])[k.Item1, k.Item2]).Where(n => !known.Contains(n)).Distinct()];
+    }
+
+    /// <summary>The clearance that a pair must keep, mm; below 0 how deep they may stand in each other; null where the pair isn't judged.</summary>
+    /// <param name="a">One part.</param>
+    /// <param name="b">The other.</param>
+    /// <param name="usual">The clearance of all pairs of which nothing else is known, mm.</param>
+    public double? Least(Part a, Part b, double usual)
+    {
+        if (a.Body == b.Body)
+        {
+            return null;
+        }
+
+        if (IsNamed(a, b, out var least))
+        {
+            return least;
+        }
+
+        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b))
+        {
+            return null;
+        }
+
+        return IsPair(a, b, PartKind.Board, PartKind.Shaft, out _, out _) || IsPair(a, b, PartKind.Board, PartKind.Axle, out _, out _) ? -JournalDepth : usual;
+    }
 
     private bool IsFollower(Part a, Part b) =>
         (IsPair(a, b, PartKind.Cam, PartKind.Roller, out var cam, out var touch) || IsPair(a, b, PartKind.Cam, PartKind.Pin, out cam, out touch))
         && cam.Name == $"{machine.NameOf(touch.Body.Member)} cam";
 
-    private bool IsNamed(Part a, Part b)
+    // What is named under apart, part by part, goes before what is named under touching.
+    private bool IsNamed(Part a, Part b, out double? least)
     {
+        (least, var found) = (null, false);
         foreach (var x in Names(a))
         {
             foreach (var y in Names(b))
             {
-                if (named.Contains((x, y)))
+                foreach (var key in (ReadOnlySpan<(string, string)>)[(x, y), (y, x)])
                 {
-                    return true;
+                    if (named.TryGetValue(key, out var given))
+                    {
+                        (found, least) = (true, least ?? given);
+                    }
                 }
             }
         }
 
-        return false;
+        return found;
     }
 
     private string[] Names(Part p) => p.Body.IsRod ? [p.Name] : [p.Name, machine.NameOf(p.Body.Member)];
@@ -55,14 +100,9 @@ public sealed class MeantContacts
         a.Kind == PartKind.Wheel && b.Kind == PartKind.Wheel
         && machine.Drives.OfType<RatioDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
 
-    // Shafts and axles in the boards, and levers on an axle that runs along their own axis.
-    private bool IsBearing(Part a, Part b)
+    // Levers on an axle that runs along their own axis.
+    private bool IsOnAxle(Part a, Part b)
     {
-        if (IsPair(a, b, PartKind.Board, PartKind.Shaft, out _, out _) || IsPair(a, b, PartKind.Board, PartKind.Axle, out _, out _))
-        {
-            return true;
-        }
-
         var axle = a.Bears is not null ? a : b;
         var other = axle == a ? b : a;
         if (axle.Bears is not { } bears || other.Body.Member == Member.Case || other.Body.IsRod || other.Kind != PartKind.Lever)

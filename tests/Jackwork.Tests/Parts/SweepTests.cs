@@ -69,7 +69,7 @@ public sealed class SweepTests
         {
             for (var b = a + 1; b < parts.Count; b++)
             {
-                if (proof.Assembly.Meant.Has(parts[a], parts[b]))
+                if (proof.Assembly.Meant.Least(parts[a], parts[b], 0.5) is not > 0)
                 {
                     continue;
                 }
@@ -121,5 +121,65 @@ public sealed class SweepTests
         Assert.Equal(Math.PI / 2, c.AtCrank, 1e-4);
         var cos = (40.0 * 40 + 46 * 46 - 6.5 * 6.5) / (2 * 40 * 46);
         Assert.Equal(Math.PI / 2 - Math.Acos(cos), c.FirstBelow!.Value, 1e-6);
+    }
+
+    // The golden mean steps through the performance without ever falling on the same part of a step twice. What is round about its
+    // own axis stands still here as there: it is the flats of its solid, not the part, that would turn.
+    [Fact]
+    public void No_moment_between_steps_is_nearer_than_told()
+    {
+        var proof = Proof.Of(MachineBuilder.Build(ExampleFolder.Text("keeper")).Machine!);
+        var frames = new BodyFrames(proof.Motion);
+        var seen = proof.Assembly.Parts.Zip(proof.Sweep.Seen).ToDictionary(p => p.First.Name, p => p.Second);
+        var worst = 0.0;
+        foreach (var c in proof.Clearances)
+        {
+            var (a, b) = (seen[c.A.Name], seen[c.B.Name]);
+            for (var i = 0; i < 5000; i++)
+            {
+                var at = i * 0.6180339887498949 % 1 * proof.Motion.Steps;
+                var d = PartDistance.Between(c.A.Set, frames.At(a, at), c.B.Set, frames.At(b, at), c.Min);
+                worst = Math.Max(worst, c.Min - (d?.Apart.Signed ?? c.Min));
+            }
+        }
+
+        TestContext.Current.SendDiagnosticMessage($"nearer by {worst:0.0e0} mm");
+        Assert.True(worst <= PairSearch.Tolerance, $"{worst} mm nearer than told");
+    }
+
+    // What is let into another deeper than said: a peg of 10 mm in a plate, its middle 4 mm off the face it stands beside.
+    [Theory]
+    [InlineData("-0.9", true)]
+    [InlineData("-1.1", false)]
+    public void A_pair_meant_to_touch_may_press_no_deeper_than_said(string least, bool found)
+    {
+        var proof = Proof.Of(MachineBuilder.Build($$$"""
+            jackwork: 1
+            title: peg and block
+            crank: {turns: shaft, rpm: 30}
+            members:
+              shaft: {pivot: {through: [0, 0, 0], along: z}, body: {bare: true}}
+            parts:
+              peg: {on: shaft, rod: {from: [20, 0, -20], to: [20, 0, 20], diameter: 10}}
+              block: {box: {at: [0, 34, 0], size: [10, 20, 100]}}
+            apart:
+              - {parts: [block, peg], least: {{{least}}} }
+            """).Machine!);
+
+        // The peg's circle of 5 about the circle of 20: it reaches to 25, the block begins at 24.
+        Assert.Equal(found, Verdict.Of(proof).Findings.Any(f => f.Check == "clearance"));
+        if (found)
+        {
+            Assert.Equal(-1, Assert.Single(proof.Clearances).Min, 0.02);
+        }
+    }
+
+    [Fact]
+    public void A_name_that_is_no_part_is_told_with_the_nearest_one()
+    {
+        var text = ExampleFolder.Text("nodding-bird") + "\napart:\n  - {parts: [lever cam, lever rollr], least: 0.2}\n";
+        var f = Assert.Single(Verdict.Of(Proof.Of(MachineBuilder.Build(text).Machine!)).Findings, f => f.Check == "clearance");
+        Assert.Equal("lever rollr", f.Subject);
+        Assert.Contains("lever roller", f.Advice, StringComparison.Ordinal);
     }
 }
