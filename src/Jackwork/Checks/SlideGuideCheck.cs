@@ -17,14 +17,15 @@ internal sealed class SlideGuideCheck : ICheck
         {
             var (machine, m) = (proof.Machine, rod.Body.Member);
             var along = machine.Members[m].Joint.Along;
-            var always = GuideParts.Always(proof.Motion, m, Least(rod, along), -Least(rod, -along));
+            var travel = GuideParts.Travel(proof.Motion, m);
+            var always = (From: Least(rod, along) + travel.High, To: -Least(rod, -along) + travel.Low);
             if (proof.Assembly.Parts.FirstOrDefault(p => p.Kind == PartKind.Guide && p.Name == $"{machine.NameOf(m)} guide") is not { } guide)
             {
                 if (machine.Design.Members[machine.NameOf(m)].Body?.Guide?.Length != 0)
                 {
                     yield return new(
                         Level.Caution, Name, rod.Name, null, null, always.To - always.From, 2 * rod.Pieces[0].Radii[0], "mm",
-                        FormattableString.Invariant($"'{rod.Name}' has no guide: there is no place along it that it covers throughout, as it slides by nearly its own length or more"),
+                        FormattableString.Invariant($"'{rod.Name}' has no guide: there is no room along it, clear of its pin, that it covers throughout"),
                         FormattableString.Invariant($"Make the rod longer by the 'from' and 'to' of its body, or say where it runs by its 'guide' ('length: 0' where it runs in something else)"));
                 }
 

@@ -30,7 +30,7 @@ public sealed record BodySpec
     public double? Axle { get; init; }
 
     /// <summary>Start of shaft, axle or slide rod, mm.</summary>
-    [Key("Where the shaft, axle or slide rod begins, along its direction from the point that the pivot is drawn through (for a slide: from the point of its `through`, or its pin). Not given: a little before the first thing on it.", Unit = "mm")]
+    [Key("Where the shaft, axle or slide rod begins, along its direction from the point that the pivot is drawn through (for a slide: from the point of its `through`, or its pin). Not given: a little before the first thing on it; a slide rod reaches beyond its pin as far as its travel and its guide ask.", Unit = "mm")]
     public double? From { get; init; }
 
     /// <summary>End of shaft, axle or slide rod, mm.</summary>

@@ -2,7 +2,7 @@ using Jackwork.Geometry;
 
 namespace Jackwork.Design;
 
-/// <summary>A bush.</summary>
+/// <summary>A bush in a board or support.</summary>
 [Section("bush", "A bush: a tube pressed into each board (or support) that a shaft or axle runs in, flush with its inside. The board's hole becomes as wide as the bush.", """
     members:
       shaft:
@@ -28,7 +28,7 @@ public sealed record BushSpec
 }
 
 /// <summary>The guide of a slide.</summary>
-[Section("guide", "The tube that a slide's rod runs in, fixed on what carries the slide, with 0.1 mm of play in diameter. Not given, one is put where the rod stays over the whole performance, three times as long as the rod is thick, or as long as that allows.", """
+[Section("guide", "The tube that a slide's rod runs in, fixed on what carries the slide, with 0.1 mm of play in diameter. Not given, one is put where the rod stays over the whole performance, clear of its pin, three times as long as the rod is thick, or as long as that allows.", """
     members:
       shaft:
         pivot: {through: [0, 40, 0], along: x}

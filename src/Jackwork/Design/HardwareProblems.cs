@@ -29,6 +29,7 @@ internal static class HardwareProblems
     {
         SolidProblems.NoteMaterial(member.Body?.AxleMaterial, $"{path}.axle-material", problems);
         SolidProblems.NoteMaterial(member.Body?.Guide?.Material, $"{path}.guide.material", problems);
+        NoteRod(member.Rod, path[..^".body".Length] + ".rod", problems);
         NoteColour(member.Body?.Colour, path, problems);
         NoteBush(member.Body?.Bush, member.Body?.Axle, $"{path}.bush", problems);
         if (member is { Body.Guide: not null, Slide: null })
@@ -44,6 +45,20 @@ internal static class HardwareProblems
         if (member.Body is { Axle: { } rod, Guide.Outside: { } outside } && outside <= rod)
         {
             problems.Add($"{path}.guide.outside", FormattableString.Invariant($"a guide of {outside} mm has no wall round a rod of {rod} mm"), FormattableString.Invariant($"Give it more than {rod} mm"));
+        }
+    }
+
+    private static void NoteRod(RodSpec? rod, string path, ProblemList problems)
+    {
+        SolidProblems.NoteMaterial(rod?.Material, $"{path}.material", problems);
+        List<Geometry.Point3> run = rod?.Bends is { } bends ? [rod.Pins[0], .. bends, rod.Pins[1]] : [];
+        for (var i = 1; i < run.Count; i++)
+        {
+            if (run[i] == run[i - 1])
+            {
+                problems.Add(i < run.Count - 1 ? $"{path}.bends.{i}" : $"{path}.bends", "two bends or a bend and a pin are at one point", "Set them apart");
+                return;
+            }
         }
     }
 

@@ -3,7 +3,7 @@ using Jackwork.Hardware;
 
 namespace Jackwork.Design;
 
-/// <summary>A washer.</summary>
+/// <summary>A washer or shim ring.</summary>
 [Section("washer", "A washer or shim ring: of a standard `size`, a `shim` for an axle, or any `bore`, `outside` and `thickness`. It lies loose on its line and takes up what gap it fills: put one where the stacks ask for it. It may touch whatever stands on that line.", """
     parts:
       foot-washer: {washer: {size: M4, at: [0, 20, 0], along: y}}
@@ -46,7 +46,7 @@ public sealed record WasherSpec
         : new(Bore!.Value, Outside!.Value, Thickness!.Value);
 }
 
-/// <summary>A screw.</summary>
+/// <summary>A machine screw or grub screw.</summary>
 [Section("screw", "A machine screw with a head, or a grub screw. Its solid has the outside of its thread and head; its mass is that of the metal in them.", """
     parts:
       foot-screw: {screw: {size: M3, length: 12, at: [0, 20, 0], along: -y}}

@@ -23,8 +23,8 @@ public sealed record Assembly(IReadOnlyList<Part> Parts, MeantContacts Meant)
         parts.AddRange(PlateParts.Of(proof));
         parts.AddRange(LeverParts.Of(proof));
         parts.AddRange(RodParts.Of(proof.Machine));
-        parts.AddRange(CaseParts.Of(proof.Machine, parts));
-        parts.AddRange(FigureParts.Of(proof.Machine, parts));
+        parts.AddRange(CaseParts.Of(proof.Machine, [.. parts]));
+        parts.AddRange(FigureParts.Of(proof.Machine, [.. parts]));
         var whole = (design.Joined ?? []).SelectMany(j => j.Parts.Select(p => (Part: p, j.Name))).DistinctBy(x => x.Part).ToDictionary(x => x.Part, x => x.Name);
         List<Part> made = [.. parts.Select(p => p with { PartOf = whole.GetValueOrDefault(p.Name), Colour = p.Colour ?? Own(proof.Machine, p) })];
         var meant = new MeantContacts(proof.Machine.With(design with { Touching = [.. design.Touching ?? [], .. Fits.Of(proof.Machine, made)] }));

@@ -34,9 +34,8 @@ public sealed class BodyFrames
         var rod = (RodDrive)machine.Drives[body.Member];
         var p = OfMember(rod.Driver, place).Apply(rod.DriverPin);
         var q = OfMember(rod.Driven, place).Apply(rod.DrivenPin);
-        var x = (q - p).Unit();
-        var y = x.AnyPerpendicular();
-        return new(x, y, x.Cross(y), p);
+        Vec3? axis = RodFrame.Hinge(machine, rod) is { } h ? OfMember(h.Member, place).Apply(h.Axis) : null;
+        return RodFrame.Of(p, q, axis);
     }
 
     private Frame OfMember(int m, double place)

@@ -46,7 +46,7 @@ internal static class CaseParts
 
                 var (middle, diameter) = (bearing.Segments[0].Centre, 2 * rod.Pieces[0].Radii[0]);
                 holes.Add(Outline.Circle(middle, BushParts.Outside(bush, diameter) / 2));
-                yield return BushParts.Of($"{rod.Name} bush {side.Name}", bush, side.Frame.Apply(new Point3(middle.X, middle.Y, 0)), side.Frame.Z, diameter, t);
+                yield return BushParts.Of($"{machine.NameOf(rod.Bears ?? rod.Body.Member)} bush {side.Name}", bush, side.Frame.Apply(new Point3(middle.X, middle.Y, 0)), side.Frame.Z, diameter, t);
             }
 
             var pieces = ConvexCut.Plate(side.Rim, holes, PlateParts.Sagitta, side.Frame, 0, t);

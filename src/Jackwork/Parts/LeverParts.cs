@@ -17,9 +17,6 @@ internal static class LeverParts
     /// <summary>How far an axle stands out beyond its lever unless given, mm.</summary>
     private const double Overhang = 3;
 
-    /// <summary>Length of a slide's rod that stands on a roller, in its diameters.</summary>
-    private const double Stem = 10;
-
     private static readonly Material Steel = Material.Named("steel");
 
     /// <summary>The parts of every member that is no shaft and not bare.</summary>
@@ -119,19 +116,22 @@ internal static class LeverParts
         var pin = Pins(machine, m).Cast<Point3?>().FirstOrDefault();
         var cam = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
         var touch = cam is null ? null : FollowerPlace.Middle(machine, cam);
-        if ((machine.Design.Members[machine.Members[m].Name].Slide!.Through ?? pin ?? touch) is not { } p)
+        var through = machine.Design.Members[machine.Members[m].Name].Slide!.Through;
+        if ((through ?? pin ?? touch) is not { } p)
         {
             yield break;
         }
 
         // Round its pin; on a roller alone it stands as a stem, away from the cam.
         var diameter = body?.Axle ?? SlideRod;
-        var stem = pin is null && cam is not null ? Math.Sign((p - machine.Members[cam.Shaft].Joint.Foot(p)).Dot(joint.Along)) : 0;
-        var (from, to) = stem switch { 0 => (-2 * diameter, 4 * diameter), > 0 => (0, Stem * diameter), _ => (-Stem * diameter, 0) };
+        var stem = through is null && pin is null ? Math.Sign((p - machine.Members[cam!.Shaft].Joint.Foot(p)).Dot(joint.Along)) : 0;
+        var travel = GuideParts.Travel(proof.Motion, m);
+        var reach = GuideParts.Reach(travel, diameter);
+        var (from, to) = stem switch { 0 => (-2 * diameter, reach), > 0 => (0, reach), _ => (-reach, 0) };
         (from, to) = (body?.From ?? from, body?.To ?? to);
         var rod = new Part($"{machine.Members[m].Name} slide rod", PartKind.Slide, new(m), [ConvexPiece.Cylinder(p + from * joint.Along, p + to * joint.Along, diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), AxleMaterial(body)) { RoundAbout = (p, joint.Along) };
         yield return rod;
-        if (GuideParts.Place(body?.Guide, GuideParts.Always(proof.Motion, m, from, to), diameter) is { } place)
+        if (GuideParts.Place(body?.Guide, (from, to), travel, diameter, through is null) is { } place)
         {
             yield return GuideParts.Of(machine, rod, place, p, diameter);
         }
