@@ -8,7 +8,7 @@ internal sealed class JoinedCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        var parts = proof.Assembly.Parts.ToDictionary(p => p.Name);
+        var parts = proof.Assembly.Parts.DistinctBy(p => p.Name).ToDictionary(p => p.Name);
         foreach (var joined in proof.Machine.Design.Joined ?? [])
         {
             foreach (var name in joined.Parts.Where(n => !parts.ContainsKey(n)))

@@ -26,7 +26,7 @@ public sealed record BodySpec
     public double? Width { get; init; }
 
     /// <summary>Diameter of the axle or shaft, mm.</summary>
-    [Key("Diameter of a lever's axle (4 if not given; 0 for none), of a shaft (the bore of its wheels and cams) or of a slide's rod (5).", Unit = "mm", Min = 0, Max = 200)]
+    [Key("Diameter of a lever's axle (4 if not given; 0 for none), of a shaft (the bore of its wheels and cams) or of a slide's rod (5; 0 for none).", Unit = "mm", Min = 0, Max = 200)]
     public double? Axle { get; init; }
 
     /// <summary>Start of shaft, axle or slide rod, mm.</summary>

@@ -42,9 +42,9 @@ internal static class HardwareProblems
             problems.Add($"{path}.bush", "only what turns runs in bushes, and this slides", "Remove 'bush'; for a slide's bearing give 'guide'");
         }
 
-        if (member.Body is { Axle: { } rod, Guide.Outside: { } outside } && outside <= rod)
+        if (member.Body is { Guide.Outside: { } outside } && (member.Body.Axle ?? Parts.LeverParts.SlideRod) is var rod && outside <= rod + Parts.Fits.Running)
         {
-            problems.Add($"{path}.guide.outside", FormattableString.Invariant($"a guide of {outside} mm has no wall round a rod of {rod} mm"), FormattableString.Invariant($"Give it more than {rod} mm"));
+            problems.Add($"{path}.guide.outside", FormattableString.Invariant($"a guide of {outside} mm has no wall round a rod of {rod} mm"), FormattableString.Invariant($"Give it more than {rod + Parts.Fits.Running} mm"));
         }
     }
 

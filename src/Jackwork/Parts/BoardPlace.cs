@@ -44,6 +44,13 @@ internal sealed record BoardPlace(string Name, Frame Frame, Outline Rim)
             : null;
     }
 
+    /// <summary>Whether a hole leaves wood all round it.</summary>
+    public bool Holds(Outline hole)
+    {
+        var ((a, b), (p, q)) = (Rim.Bounds(), hole.Bounds());
+        return p.X > a.X && p.Y > a.Y && q.X < b.X && q.Y < b.Y;
+    }
+
     private Point2 Flat(Point3 p)
     {
         var q = Frame.Undo(p);

@@ -17,6 +17,9 @@ internal static class BushParts
     /// <summary>Outside diameter of a bush round a rod, mm.</summary>
     public static double Outside(BushSpec spec, double rod) => spec.Outside ?? rod + 2 * Wall;
 
+    /// <summary>Whether a bush leaves a wall round a rod; one that doesn't is not made.</summary>
+    public static bool HasWall(BushSpec spec, double rod) => Outside(spec, rod) > rod + Fits.Running;
+
     /// <summary>A bush on the case.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="spec">What the design says of it.</param>

@@ -38,14 +38,17 @@ internal static class CaseParts
                     continue;
                 }
 
-                if (rod.Kind == PartKind.Guide || BushParts.For(machine, rod) is not { } bush)
+                var bush = rod.Kind == PartKind.Guide ? null : BushParts.For(machine, rod);
+                var diameter = bush is null ? 0 : 2 * rod.Pieces[0].Radii[0];
+                var middle = bearing.Segments[0].Centre;
+                var wide = bush is null ? bearing : Outline.Circle(middle, BushParts.Outside(bush, diameter) / 2);
+                if (bush is null || !BushParts.HasWall(bush, diameter) || !side.Holds(wide) || holes.Any(h => Overlap(h, wide)))
                 {
                     holes.Add(bearing);
                     continue;
                 }
 
-                var (middle, diameter) = (bearing.Segments[0].Centre, 2 * rod.Pieces[0].Radii[0]);
-                holes.Add(Outline.Circle(middle, BushParts.Outside(bush, diameter) / 2));
+                holes.Add(wide);
                 yield return BushParts.Of($"{machine.NameOf(rod.Bears ?? rod.Body.Member)} bush {side.Name}", bush, side.Frame.Apply(new Point3(middle.X, middle.Y, 0)), side.Frame.Z, diameter, t);
             }
 

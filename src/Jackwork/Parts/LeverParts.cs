@@ -9,7 +9,10 @@ namespace Jackwork.Parts;
 internal static class LeverParts
 {
     /// <summary>Sizes unless given, mm (common practice, no source).</summary>
-    private const double Thickness = 6, Width = 9, Axle = 4, SlideRod = 5, PinDiameter = 3;
+    private const double Thickness = 6, Width = 9, Axle = 4, PinDiameter = 3;
+
+    /// <summary>Diameter of a slide's rod unless given, mm (common practice, no source).</summary>
+    public const double SlideRod = 5;
 
     /// <summary>How far along the axis a pin may lie from a bar that carries it, mm; beyond, it gets a bar of its own.</summary>
     private const double Near = 12;
@@ -124,11 +127,17 @@ internal static class LeverParts
 
         // Round its pin; on a roller alone it stands as a stem, away from the cam.
         var diameter = body?.Axle ?? SlideRod;
+        if (diameter == 0)
+        {
+            yield break;
+        }
+
         var stem = through is null && pin is null ? Math.Sign((p - machine.Members[cam!.Shaft].Joint.Foot(p)).Dot(joint.Along)) : 0;
         var travel = GuideParts.Travel(proof.Motion, m);
         var reach = GuideParts.Reach(travel, diameter);
         var (from, to) = stem switch { 0 => (-2 * diameter, reach), > 0 => (0, reach), _ => (-reach, 0) };
-        (from, to) = (body?.From ?? from, body?.To ?? to);
+        from = body?.From ?? (body?.To is { } t ? Math.Min(from, t - diameter) : from);
+        to = body?.To ?? Math.Max(to, from + diameter);
         var rod = new Part($"{machine.Members[m].Name} slide rod", PartKind.Slide, new(m), [ConvexPiece.Cylinder(p + from * joint.Along, p + to * joint.Along, diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), AxleMaterial(body)) { RoundAbout = (p, joint.Along) };
         yield return rod;
         if (GuideParts.Place(body?.Guide, (from, to), travel, diameter, through is null) is { } place)

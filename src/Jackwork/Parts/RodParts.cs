@@ -37,6 +37,7 @@ internal static class RodParts
         var wire = spec.Diameter ?? Diameter;
         List<Point3> run = [default, .. (spec.Bends ?? []).Select(b => frame.Undo(b)), new(rod.Length, 0, 0)];
         var (pieces, length) = (ImmutableArray.CreateBuilder<ConvexPiece>(), 0.0);
+        Point3[] drawn = [.. run];
         (int Member, int At, int Next)[] ends = [(rod.Driver, 0, 1), (rod.Driven, run.Count - 1, run.Count - 2)];
         foreach (var ((member, at, next), end) in ends.Zip(spec.Ends ?? ["plain", "plain"]))
         {
@@ -53,7 +54,7 @@ internal static class RodParts
                 var tube = new TubeSolid(run[at] + -wire / 2 * axis, run[at] + wire / 2 * axis, bore + 2 * wire, bore);
                 pieces.AddRange(tube.Pieces());
                 length += Math.PI * (bore + wire);
-                run[at] += (bore + wire) / 2 * (run[next] - run[at]).Unit();
+                run[at] += (bore + wire) / 2 * (drawn[next] - drawn[at]).Unit();
             }
         }
 

@@ -72,7 +72,7 @@ public static class Washers
     {
         null => FormattableString.Invariant($"Put a spacer tube of {gap - (LeastPlay + MostPlay) / 2:0.0} mm in, bore {axle + 0.2:0.#} mm, or set a collar {(LeastPlay + MostPlay) / 2:0.0} mm beside it"),
         { Count: 0 } => "Leave it",
-        var w => FormattableString.Invariant($"Take it up with washers for {axle:0.#} mm: {string.Join(" + ", w.Select(t => t.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)))} mm, which leaves {gap - w.Sum():0.0#} mm"),
+        var w => FormattableString.Invariant($"Take it up with washers for {axle:0.#} mm: {string.Join(" + ", w.Select(t => t.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)))} mm, which leaves {gap - w.Sum():0.0#} mm (each a part with 'washer')"),
     };
 
     // In units: those of the plain washer for a thread as thick as the axle, and of shim rings.

@@ -30,7 +30,7 @@ public sealed class HardwareProblemTests
         { Head + "members:\n  shaft: {pivot: {through: [0, 40, 0], along: x}, body: {axle: 6, bush: {outside: «6}}}\n", "no wall round a rod of 6 mm", "more than 6 mm" },
         { Head + "members:\n  shaft: {pivot: {through: [0, 40, 0], along: x}, body: {«guide: {length: 8}}}\n", "only what slides has a guide", "give 'bush'" },
         { Start + "  arm: {slide: {along: y}, body: {«bush: {outside: 9}}, rod: {from: shaft, pins: [[0, 40, 9], [0, 90, 0]]}}\n", "only what turns runs in bushes", "give 'guide'" },
-        { Start + "  arm: {slide: {along: y}, body: {axle: 6, guide: {outside: «5}}, rod: {from: shaft, pins: [[0, 40, 9], [0, 90, 0]]}}\n", "a guide of 5 mm has no wall", "more than 6 mm" },
+        { Start + "  arm: {slide: {along: y}, body: {axle: 6, guide: {outside: «5}}, rod: {from: shaft, pins: [[0, 40, 9], [0, 90, 0]]}}\n", "a guide of 5 mm has no wall", "more than 6.1 mm" },
         { Start + "  arm: {slide: {along: y}, rod: {from: shaft, pins: [[0, 40, 9], [0, 90, 0]], bends: [[0, 60, 9], «[0, 60, 9]]}}\n", "at one point", "Set them apart" },
         { Start + "  arm: {slide: {along: y}, rod: {from: shaft, pins: [[0, 40, 9], [0, 90, 0]], ends: [eye, «hook]}}\n", "found 'hook'", "plain, bend, eye" },
         { Start + Case + "parts:\n  a: {support: {of: «shift, at: 0, from: bottom}}\n", "no member 'shift' to carry", "Did you mean 'shaft'?" },

@@ -112,6 +112,21 @@ public sealed class HardwarePartTests
         static double Round(double mm) => Math.Round(mm, 1);
     }
 
+    [Theory]
+    [InlineData("body: {from: -29, to: 46, bush: {outside: 6}}", "", "shaft", 6, "a bush of 6 mm has no wall round 'shaft shaft' of 6 mm")]
+    [InlineData("body: {from: -29, to: 46}", "  post: {support: {of: shaft, at: 22, from: bottom, width: 6}}", "post", 6, "'post', 6 mm wide and 40 mm from its board to the axis, has no room")]
+    [InlineData("body: {from: -29, to: 46}", "  post: {support: {of: shaft, at: 22, from: bottom, bush: {outside: 5}}}", "post", 5, "a bush of 5 mm has no wall")]
+    [InlineData("body: {from: -15, to: 25, bush: {}}", "", "shaft", 0, "crosses no board that has room for one")]
+    [InlineData("body: {from: -29, to: 46, bush: {outside: 90}}", "", "shaft", 0, "crosses no board that has room for one")]
+    public void A_bearing_without_room_is_told_and_not_made(string body, string parts, string subject, double measured, string message)
+    {
+        var proof = SmallPiece.Proof(SmallPiece.Text(parts).Replace("body: {from: -29, to: 46}", body, StringComparison.Ordinal));
+        var found = Assert.Single(Verdict.Of(proof).Findings, f => f.Check == "bearing");
+        Assert.Equal((measured > 0 ? Level.Fault : Level.Caution, subject, measured), (found.Level, found.Subject, Math.Round(found.Measured, 6)));
+        Assert.Contains(message, found.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(proof.Assembly.Parts, p => p.Kind == PartKind.Bush);
+    }
+
     private static string Slide(string body) => $$$"""
         jackwork: 1
         title: A slide
