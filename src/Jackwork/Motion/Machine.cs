@@ -40,6 +40,9 @@ public sealed class Machine
     /// <summary>The order of solving from a chart's demand.</summary>
     internal Plan Plan { get; init; } = null!;
 
+    /// <summary>The same machine with another text of its design, which must not change its motion.</summary>
+    internal Machine With(DesignSpec design) => new(design, Members, Drives, Acted, Rules, Turns, Performance, Crank) { Plan = Plan };
+
     /// <summary>Index of a member by name.</summary>
     public int IndexOf(string name)
     {

@@ -30,13 +30,26 @@ internal static class CaseParts
             }
 
             var holes = (spec.Openings ?? []).Where(o => o.In == side.Name).Select(side.Opening).ToList();
-            foreach (var bearing in others.Where(p => p.Kind is PartKind.Shaft or PartKind.Axle).Select(p => side.Bearing(p, t)).OfType<Outline>())
+            foreach (var rod in others.Where(p => p.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Guide))
             {
                 // A shaft that comes through an opening, or runs inside another, needs no hole of its own.
-                if (!holes.Any(h => Overlap(h, bearing)))
+                if (side.Bearing(rod, t) is not { } bearing || holes.Any(h => Overlap(h, bearing)))
+                {
+                    continue;
+                }
+
+                var bush = rod.Kind == PartKind.Guide ? null : BushParts.For(machine, rod);
+                var diameter = bush is null ? 0 : 2 * rod.Pieces[0].Radii[0];
+                var middle = bearing.Segments[0].Centre;
+                var wide = bush is null ? bearing : Outline.Circle(middle, BushParts.Outside(bush, diameter) / 2);
+                if (bush is null || !BushParts.HasWall(bush, diameter) || !side.Holds(wide) || holes.Any(h => Overlap(h, wide)))
                 {
                     holes.Add(bearing);
+                    continue;
                 }
+
+                holes.Add(wide);
+                yield return BushParts.Of($"{machine.NameOf(rod.Bears ?? rod.Body.Member)} bush {side.Name}", bush, side.Frame.Apply(new Point3(middle.X, middle.Y, 0)), side.Frame.Z, diameter, t);
             }
 
             var pieces = ConvexCut.Plate(side.Rim, holes, PlateParts.Sagitta, side.Frame, 0, t);

@@ -18,7 +18,7 @@ public sealed class ModelListTests
     {
         var proof = ModelFiles.Of("keeper").Proof;
         var rows = OutsideReader.Read(Reader, PartList.Write(proof, 7)).EnumerateArray().ToList();
-        var (parts, total) = (rows[..^1], rows[^1]);
+        var (parts, total) = (rows[..^1].FindAll(r => Text(r, "kind") != "joined"), rows[^1]);
         Assert.Equal(proof.Assembly.Parts.Select(p => p.Name), parts.Select(r => Text(r, "part")));
         Assert.True(parts.Count > 60);
         Assert.Equal("total", Text(total, "part"));
