@@ -71,10 +71,10 @@ internal static class SolidProblems
         }
 
         NoteMaterial(part.Material, $"{path}.material", problems);
-        object?[] shapes = [part.Box, part.Rod, part.Tube, part.Ball, part.Turned, part.Carved];
+        object?[] shapes = [part.Box, part.Rod, part.Tube, part.Ball, part.Turned, part.Carved, part.Mesh];
         if (shapes.Count(s => s is not null) != 1)
         {
-            problems.Add(path, shapes.All(s => s is null) ? $"'{name}' has no shape" : $"'{name}' has more than one shape", "Give it exactly one of box, rod, tube, ball, turned and carved");
+            problems.Add(path, shapes.All(s => s is null) ? $"'{name}' has no shape" : $"'{name}' has more than one shape", "Give it exactly one of box, rod, tube, ball, turned, carved and mesh");
         }
 
         if (part.Rod is { } r && r.From == r.To)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jackwork.Design;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -18,10 +19,12 @@ internal static class FigureParts
         foreach (var (name, spec) in machine.Design.Parts ?? NamedMap<PartSpec>.Empty)
         {
             var body = spec.On is null or Names.Case ? Body.Case : new(machine.IndexOf(spec.On));
-            var (pieces, volume) = Shape(spec);
+            var mesh = machine.Meshes.GetValueOrDefault(name);
+            var (pieces, volume) = mesh is null ? Shape(spec) : Shape(mesh);
             yield return new(name, PartKind.Figure, body, pieces, volume, Material.Named(spec.Material ?? "limewood"))
             {
                 RoundAbout = Line(spec),
+                Mesh = mesh,
                 Plates = spec.Tube is { } t ? [PlateShape.Ring(t.From, t.To, t.Diameter / 2, t.Bore)] : [],
             };
         }
@@ -45,6 +48,10 @@ internal static class FigureParts
         { Turned: { } t } => Turned(t),
         _ => ([ConvexPiece.Hull([.. spec.Carved!])], HullVolume.Of(spec.Carved!)),
     };
+
+    // The surface itself, triangle by triangle: distances to it are exact, hollows and all.
+    private static (ImmutableArray<ConvexPiece> Pieces, double Volume) Shape(TriangleMesh mesh) =>
+        ([.. mesh.Triangles.Select(t => ConvexPiece.Hull([mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]))], mesh.Volume);
 
     // A ring of wedges, flat inside and outside, the inside flats touching the bore from within the wood.
     private static ImmutableArray<ConvexPiece> Tube(TubeSpec t)
