@@ -40,6 +40,11 @@ internal static class Polygon
                 left.RemoveAt(at);
                 (at, tried) = ((at + 1) % left.Count, 0);
             }
+
+            if (!IsEar(seen, left, left[0], left[1], left[2]))
+            {
+                return null;
+            }
         }
 
         // Of a face without a plane a fan is left, for the check of the mesh to judge.

@@ -22,7 +22,7 @@ internal static class StlReader
     public static TriangleMesh Read(ReadOnlySpan<byte> bytes)
     {
         long count = bytes.Length >= Head ? BinaryPrimitives.ReadUInt32LittleEndian(bytes[80..]) : -1;
-        if (bytes.Length == Head + Each * count)
+        if (count >= 0 && bytes.Length == Head + Each * count)
         {
             return Binary(bytes[Head..], count);
         }
