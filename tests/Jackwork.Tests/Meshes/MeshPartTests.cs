@@ -71,7 +71,8 @@ public sealed class MeshPartTests
             var surface = PartDistance.Between(cube, Frame.Identity, other, frame)!.Value.Apart.Signed;
 
             // Inside the cube a surface is at a distance still, and where both cross, no triangle is deeper than the solid.
-            Assert.True(solid > 1e-6 ? Math.Abs(surface - solid) < 1e-6 : surface >= solid - 1e-6, $"{surface} by the surface, {solid} by the solid");
+            const double deep = 1e-3; // The depth of round pieces is closed in to less than this, mm.
+            Assert.True(solid > 1e-6 ? Math.Abs(surface - solid) < 1e-6 : surface >= solid - deep, $"{surface} by the surface, {solid} by the solid");
         },
         iter: 2000);
 
