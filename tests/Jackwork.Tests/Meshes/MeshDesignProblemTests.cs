@@ -83,4 +83,19 @@ public sealed class MeshDesignProblemTests
         // Of limewood, 8 cm^3 of 0.5 g/cm^3.
         Assert.Matches("(?m)^head,figure,case,limewood,4(.000)?,", File.ReadAllText(Path.Combine(folder["out"], "parts.csv")));
     }
+
+    [Fact]
+    public void A_file_too_long_is_not_read_whole()
+    {
+        using var folder = new TempFolder();
+        var design = folder.Design("mine", MeshDesigns.Head + "  head: {mesh: {file: head.stl, unit: mm}}\n");
+        using (var stream = File.Create(Path.Combine(design, "head.stl")))
+        {
+            stream.SetLength(32_000_001);
+        }
+
+        var run = Run.Of("check", design);
+        Assert.Equal(2, run.Code);
+        Assert.Contains("'head.stl' can't be read: it has more than the 32000000 bytes that are read", run.Messages, StringComparison.Ordinal);
+    }
 }
