@@ -3,7 +3,7 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>A part that no drive asks for: the figure, its surroundings, brackets.</summary>
-[Section("parts", "Parts of the figure and whatever else stands on the case or on a member, each under its name, where it stands as drawn. Each has exactly one of `box`, `rod`, `tube`, `ball`, `turned`, `carved`, `support`, `washer` and `screw`.", """
+[Section("parts", "Parts of the figure and whatever else stands on the case or on a member, each under its name, where it stands as drawn. Each has exactly one of `box`, `rod`, `tube`, `ball`, `turned`, `carved`, `mesh`, `support`, `washer` and `screw`.", """
     parts:
       tower: {box: {at: [0, 190, -20], size: [40, 40, 30]}, material: limewood}
       nose: {on: head, ball: {at: [0, 165, 22], diameter: 6}, material: limewood}
@@ -39,6 +39,10 @@ public sealed record PartSpec
     /// <summary>A carved block.</summary>
     [Key("A carved block: the smallest convex body round these points.", Unit = "mm")]
     public IReadOnlyList<Point3>? Carved { get; init; }
+
+    /// <summary>A mesh.</summary>
+    [Key("A shape modelled elsewhere and kept in a file.")]
+    public MeshSpec? Mesh { get; init; }
 
     /// <summary>A post with a bearing.</summary>
     [Key("A post with a bearing for a shaft or axle.")]

@@ -72,10 +72,10 @@ internal static class SolidProblems
         }
 
         NoteMaterial(part.Material, $"{path}.material", problems);
-        object?[] shapes = [part.Box, part.Rod, part.Tube, part.Ball, part.Turned, part.Carved, part.Support, part.Washer, part.Screw];
+        object?[] shapes = [part.Box, part.Rod, part.Tube, part.Ball, part.Turned, part.Carved, part.Mesh, part.Support, part.Washer, part.Screw];
         if (shapes.Count(s => s is not null) != 1)
         {
-            problems.Add(path, shapes.All(s => s is null) ? $"'{name}' has no shape" : $"'{name}' has more than one shape", "Give it exactly one of box, rod, tube, ball, turned, carved, support, washer and screw");
+            problems.Add(path, shapes.All(s => s is null) ? $"'{name}' has no shape" : $"'{name}' has more than one shape", "Give it exactly one of box, rod, tube, ball, turned, carved, mesh, support, washer and screw");
         }
 
         if (part.Rod is { } r && r.From == r.To)

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Jackwork.Design;
+using Jackwork.Meshes;
 
 namespace Jackwork.Motion;
 
@@ -36,6 +38,9 @@ public sealed class Machine
 
     /// <summary>Crank speed of the design, rad/s.</summary>
     public double CrankSpeed => Design.Crank.Rpm * 2 * Math.PI / 60;
+
+    /// <summary>The meshes of the design's parts by the parts' names, mm, where they stand as drawn.</summary>
+    public IReadOnlyDictionary<string, TriangleMesh> Meshes { get; internal init; } = ImmutableDictionary<string, TriangleMesh>.Empty;
 
     /// <summary>The order of solving from a chart's demand.</summary>
     internal Plan Plan { get; init; } = null!;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jackwork.Design;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -50,8 +51,9 @@ internal static class FigureParts
             return [ScrewParts.Screw(name, body, screw, Of("steel"))];
         }
 
-        var (pieces, volume) = Shape(spec);
-        return [new(name, PartKind.Figure, body, pieces, volume, Of("limewood")) { RoundAbout = Line(spec) }];
+        var mesh = machine.Meshes.GetValueOrDefault(name);
+        var (pieces, volume) = mesh is null ? Shape(spec) : Shape(mesh);
+        return [new(name, PartKind.Figure, body, pieces, volume, Of("limewood")) { RoundAbout = Line(spec), Mesh = mesh }];
     }
 
     // As the design says, else by the shape.
@@ -80,6 +82,10 @@ internal static class FigureParts
         { Turned: { } t } => Turned(t),
         _ => ([ConvexPiece.Hull([.. spec.Carved!])], HullVolume.Of(spec.Carved!)),
     };
+
+    // The surface itself, triangle by triangle: distances to it are exact, hollows and all.
+    private static (ImmutableArray<ConvexPiece> Pieces, double Volume) Shape(TriangleMesh mesh) =>
+        ([.. mesh.Triangles.Select(t => ConvexPiece.Hull([mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]))], mesh.Volume);
 
     private static (ImmutableArray<ConvexPiece>, double) Turned(TurnedSpec t)
     {

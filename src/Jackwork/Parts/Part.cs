@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
-
+using Jackwork.Meshes;
 using Jackwork.Solids;
 
 namespace Jackwork.Parts;
@@ -89,6 +89,9 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
 
     /// <summary>The true plates, bores and arcs included, of a part whose pieces were cut from plates; empty where the pieces are the true shape.</summary>
     public ImmutableArray<PlateShape> Plates { get; init; } = [];
+
+    /// <summary>The closed surface of a part that is a mesh, as drawn; null for all others. Its pieces are then its triangles, which nothing touches that lies wholly inside: ask <see cref="TriangleMesh.Contains"/> for that.</summary>
+    public TriangleMesh? Mesh { get; init; }
 
     /// <summary>For an axle: the member that turns on it; else null.</summary>
     public int? Bears { get; init; }
