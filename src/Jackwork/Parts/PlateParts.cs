@@ -79,13 +79,20 @@ internal static class PlateParts
         var frame = PlaneFrame(joint, station);
         var pieces = kind == PartKind.Wheel
             ? ImmutableArray.Create(ConvexPiece.Cylinder(Station.At(joint, station - half), Station.At(joint, station + half), rim.Segments[0].Radius))
-            : ConvexCut.Plate(rim, [], Sagitta, frame, -half, half);
+            : ConvexCut.PlateOrNull(rim, [], Sagitta, frame, -half, half) ?? Hull(rim, frame, half);
         var area = rim.SignedArea - Math.PI * bore * bore / 4;
         return new(name, kind, new(member), pieces, area * 2 * half, Plywood)
         {
             RoundAbout = kind == PartKind.Wheel ? (joint.Through, joint.Along) : null,
             Plates = [new(rim, [Outline.Circle(Point2.Origin, bore / 2)], frame, -half, half)],
         };
+    }
+
+    // A cam that crosses itself can't be cut, which its own checks say; what it sweeps is held by the hull of its outline.
+    private static ImmutableArray<ConvexPiece> Hull(Outline rim, in Frame frame, double half)
+    {
+        var place = frame;
+        return [ConvexPiece.Hull([.. PlateLoop.Of(rim, true, Sagitta).SelectMany(p => (Point3[])[place.Apply(new Point3(p.X, p.Y, -half)), place.Apply(new Point3(p.X, p.Y, half))])])];
     }
 
     // The hub and its grub screw, which stands in its middle, up as drawn.
