@@ -10,6 +10,10 @@ namespace Jackwork.Design;
         pivot: {through: [0, 70, -38], along: -x}
         body: {axle: 4, width: 9, thickness: 5, material: maple, axle-material: stainless, colour: "#3F7D6E"}
         cam: {on: shaft, follower: {roller: 8, at: [0, 64, 0]}}
+    timing:
+      lever:
+        over: shaft
+        moves: [{from: 20, to: 120, reach: 5}, {from: 200, to: 300, reach: rest}]
     """)]
 public sealed record BodySpec
 {

@@ -73,7 +73,7 @@ public sealed record PartSpec
     public string? Note { get; init; }
 }
 
-/// <summary>A block.</summary>
+/// <summary>A block with square corners, as sawn from the board.</summary>
 [Section("box", "A block with its edges along x, y and z.", """
     parts:
       plinth: {box: {at: [0, 5, 0], size: [60, 10, 40]}}
@@ -109,7 +109,7 @@ public sealed record RodShapeSpec
     public double Diameter { get; init; }
 }
 
-/// <summary>A tube.</summary>
+/// <summary>A round tube with flat ends, such as a neck or a spacer.</summary>
 [Section("tube", "A round tube with flat ends.", """
     parts:
       neck: {tube: {from: [0, 150, 0], to: [0, 200, 0], diameter: 10, bore: 7}, material: brass}
@@ -133,7 +133,7 @@ public sealed record TubeSpec
     public double Bore { get; init; }
 }
 
-/// <summary>A ball.</summary>
+/// <summary>A ball of one material, such as an eye or a knob.</summary>
 [Section("ball", "A ball.", """
     parts:
       knob: {ball: {at: [0, 60, 0], diameter: 12}}

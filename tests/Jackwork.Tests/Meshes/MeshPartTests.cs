@@ -22,7 +22,7 @@ public sealed class MeshPartTests
         var part = PartOf("  head: {mesh: {file: head.stl, unit: mm, scale: 2, turn: [90, 90, 90], at: [10, 20, 30]}, material: limewood}\n", ("head.stl", BinaryStl(KnownMeshes.Cube(1))));
         Assert.Contains(part.Mesh!.Points, p => p.DistanceTo(new(12, 22, 28)) < 1e-9);
         Assert.Equal(8, part.Volume, 1e-9);
-        Assert.Equal(8 * 0.5 / 1000, part.Mass, 1e-12);
+        Assert.Equal(8 * Material.Named("limewood").Density / 1000, part.Mass, 1e-12);
     }
 
     [Theory]
