@@ -11,7 +11,7 @@ namespace Jackwork.Parts;
 internal sealed class ClearanceSweep(Machine machine, Sweep sweep, Assembly assembly, double usual)
 {
     /// <summary>Distance beyond which a pair is not reported, mm.</summary>
-    public const double Report = 2;
+    public const double Report = 1;
 
     private readonly PairSearch search = new(sweep.Bodies.Steps);
     private readonly double far = Math.Max(Report, Math.Max(usual, (machine.Design.Apart ?? []).Max(a => (double?)a.Least) ?? 0)) + PairSearch.Margin;

@@ -13,7 +13,7 @@ namespace Jackwork.Parts;
 internal static class PlateParts
 {
     /// <summary>How far a plate's solid may stand out beyond its curved edge, mm: a fifth of what a router holds.</summary>
-    public const double Sagitta = 0.02;
+    public const double Sagitta = 0.05;
 
     /// <summary>Thickness of a plate unless given, mm.</summary>
     public const double Thickness = 6;
