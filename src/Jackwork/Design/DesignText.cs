@@ -138,7 +138,7 @@ public static class DesignText
 
     /// <summary>A number as a design file has it: a point for decimals, no exponent, no needless zeros.</summary>
     /// <param name="value">The number.</param>
-    /// <param name="decimals">Most decimals, 0 to <see cref="MaxDecimals"/>; the last one is rounded, halves away from zero.</param>
+    /// <param name="decimals">Most decimals, 0 to <see cref="MaxDecimals"/>; rounded to the nearest.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is not finite, or there are too many decimals.</exception>
     public static string Number(double value, int decimals)
     {
@@ -178,7 +178,9 @@ public static class DesignText
 
     private static TextEdit Put(DesignSource source, NodePath at, ValueText value)
     {
-        var entry = new NewEntry(at.Rest, value, at.Type?.Named is not null && at.Rest.Count == 1);
+        var place = at.Last is ScalarNode ? -1 : Insertion.After(at.Last, at.Type, at.Rest[0]);
+        var laid = place >= 0 ? NodePath.Child(at.Last, place).Extent.Form == Form.Block : at.Type?.Named is not null;
+        var entry = new NewEntry(at.Rest, value, laid && at.Rest.Count == 1);
         if (entry.Refusal is { } refusal)
         {
             return TextEdit.Refused(source.Text, refusal);
@@ -190,7 +192,7 @@ public static class DesignText
             return new EditPlan([Replacement.Of(source, at.Nodes[^2], at.Places[^1], entry.Whole)], NodePath.Changed(source.Root, [.. at.Places], _ => entry.WholeNode)).Proved(source);
         }
 
-        var (changes, after) = Insertion.Into(source, at.Last, Insertion.After(at.Last, at.Type, at.Rest[0]), entry);
+        var (changes, after) = Insertion.Into(source, at.Last, place, entry);
         return new EditPlan(changes, at.Places.Count == 0 ? entry.In(source.Root, after) : NodePath.Changed(source.Root, [.. at.Places], n => entry.In(n, after))).Proved(source);
     }
 
