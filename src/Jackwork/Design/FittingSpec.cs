@@ -71,7 +71,7 @@ public sealed record GuideSpec
 public sealed record SupportSpec
 {
     /// <summary>The member whose shaft or axle it carries.</summary>
-    [Key("The member whose shaft or axle it carries.", Required = true)]
+    [Key("The member whose shaft or axle it carries.", Required = true, Refers = Refers.Member)]
     public string Of { get; init; } = "";
 
     /// <summary>Middle along the axis, mm.</summary>

@@ -15,7 +15,7 @@ public sealed record JoinedSpec
     public string Name { get; init; } = "";
 
     /// <summary>What it is joined of.</summary>
-    [Key("Two or more parts, by name.", Required = true)]
+    [Key("Two or more parts, by name.", Required = true, Refers = Refers.Part)]
     public IReadOnlyList<string> Parts { get; init; } = [];
 
     /// <summary>How.</summary>
