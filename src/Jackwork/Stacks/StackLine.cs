@@ -14,11 +14,7 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
     /// <summary>Distance and sine within which two axes are one, mm.</summary>
     private const double SameLine = 1e-6;
 
-    /// <summary>Half the length of the line against which holes are measured, mm: longer than any piece.</summary>
-    private const double Long = 5000;
-
     private readonly Frame seen = Frame.Along(axis.Through, axis.Along).Inverse();
-    private readonly PieceSet thread = new(ConvexPiece.Capsule(axis.Through + -Long * axis.Along, axis.Through + Long * axis.Along, 0));
 
     public string Name => name;
 
@@ -50,8 +46,18 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
     // Stations to a millionth of a micron, so that rounding makes no -0.
     private static double Tidy(double station) => Math.Round(station, 9) + 0.0;
 
-    /// <summary>Diameter of the hole that a part has round the line, mm; 0 where the line runs through its solid. Flats of the solid take up to 0.04 mm from a hole's diameter.</summary>
-    public double Hole(in Solid solid) => 2 * PartDistance.Between(thread, solid.Set, Frame.Identity)!.Value.Apart.Distance;
+    /// <summary>
+    /// Diameter of the hole that a part has round the line, mm; 0 where the line runs through its solid, infinite where it is not below
+    /// <paramref name="most"/>. Flats of the solid take up to 0.1 mm from a hole's diameter.
+    /// </summary>
+    /// <param name="solid">The part.</param>
+    /// <param name="box">Its box on the line.</param>
+    /// <param name="most">Diameter beyond which a hole is of no interest, mm.</param>
+    public double Hole(in Solid solid, in Bounds box, double most)
+    {
+        var thread = new PieceSet(ConvexPiece.Capsule(axis.Through + box.Least.Z * axis.Along, axis.Through + box.Most.Z * axis.Along, 0));
+        return PartDistance.Between(thread, solid.Set, Frame.Identity, 0.5 * most) is { } found ? 2 * found.Apart.Distance : double.PositiveInfinity;
+    }
 
     /// <summary>Whether a part is round about the line.</summary>
     public bool IsRound(in Bounds box) =>

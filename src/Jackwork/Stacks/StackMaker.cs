@@ -96,12 +96,12 @@ internal static class StackMaker
         StackItem Made(string name, StackRole role, double bore, double outside) => new(name, role, part, box.Least.Z, box.Most.Z, bore, outside) { Reach = widest };
         if (part.Kind == PartKind.Washer && line.IsRound(box))
         {
-            return Made(part.Name, StackRole.Spacer, line.Hole(solid), boss) with { IsCollar = true };
+            return Made(part.Name, StackRole.Spacer, line.Hole(solid, box, boss), boss) with { IsCollar = true };
         }
 
         if (part.Body.Member == line.Carrier)
         {
-            var hole = line.Hole(solid);
+            var hole = line.Hole(solid, box, boss);
             if (hole >= boss)
             {
                 return null;
@@ -129,7 +129,7 @@ internal static class StackMaker
             case PartKind.Lever:
                 return Made(machine.NameOf(part.Body.Member), turning ? StackRole.Fixed : StackRole.Loose, core.Outside, boss);
             default:
-                var hole = line.Hole(solid);
+                var hole = line.Hole(solid, box, boss);
                 return hole < boss ? Made(part.Name, turning ? StackRole.Fixed : StackRole.Loose, hole > 0 ? hole : core.Outside, part.Kind == PartKind.Handle ? boss : widest) : null;
         }
     }
