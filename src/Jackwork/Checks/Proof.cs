@@ -13,6 +13,9 @@ public readonly record struct CamWork(Cam Cam, Acted Acted, AsCutResult AsCut);
 /// <summary>Everything that is worked out of a machine before it is judged: motion, cams, gears, and the run on the cams as cut.</summary>
 public sealed class Proof
 {
+    private Assembly? assembly;
+    private Sweep? sweep;
+    private IReadOnlyList<Clearance>? clearances;
     private IReadOnlyList<Stack>? stacks;
 
     private Proof(Machine machine, Motion.Motion motion, Limits limits, IReadOnlyList<Cam> cams, IReadOnlyList<GearWork> gears, AsCut asCut)
@@ -42,14 +45,27 @@ public sealed class Proof
     /// <summary>The run on the cams as cut.</summary>
     public AsCut AsCut { get; }
 
-    /// <summary>All parts of the piece.</summary>
-    public Assembly Assembly { get; private set; } = null!;
+    /// <summary>All parts of the piece; worked out when first asked for.</summary>
+    public Assembly Assembly => assembly ??= Assembly.Of(this);
 
-    /// <summary>What the parts sweep.</summary>
-    internal Sweep Sweep { get; private set; } = null!;
+    /// <summary>What the parts sweep; worked out when first asked for.</summary>
+    internal Sweep Sweep => sweep ??= new(Motion, Assembly.Parts);
 
-    /// <summary>How near parts come to each other, nearest to their limit first.</summary>
-    public IReadOnlyList<Clearance> Clearances { get; private set; } = [];
+    /// <summary>How near parts come to each other, nearest to their limit first; worked out when first asked for.</summary>
+    public IReadOnlyList<Clearance> Clearances
+    {
+        get
+        {
+            if (clearances is null)
+            {
+                var clock = Stopwatch.GetTimestamp();
+                clearances = ClearanceSweep.Of(Machine, Sweep, Assembly, Limits.Clearance);
+                ClearanceMs = Lap(ref clock);
+            }
+
+            return clearances;
+        }
+    }
 
     /// <summary>What stands where along each shaft and axle; worked out when first asked for.</summary>
     public IReadOnlyList<Stack> Stacks => stacks ??= StackMaker.Of(this);
@@ -69,6 +85,14 @@ public sealed class Proof
     /// <summary>Works everything out.</summary>
     public static Proof Of(Machine machine)
     {
+        var proof = OfMotion(machine);
+        _ = proof.Clearances;
+        return proof;
+    }
+
+    /// <summary>Works out motion, cams, wheels and the run on the cams as cut; parts, clearances and stacks wait until they are asked for.</summary>
+    public static Proof OfMotion(Machine machine)
+    {
         var limits = new Limits(machine.Design.Limits);
         var clock = Stopwatch.GetTimestamp();
         var motion = Jackwork.Motion.Motion.Solve(machine);
@@ -79,17 +103,11 @@ public sealed class Proof
         var camMs = Lap(ref clock);
         var asCut = AsCut.Run(motion, cams);
         var asCutMs = Lap(ref clock);
-        var proof = new Proof(machine, motion, limits, cams, GearWork.Of(machine, CutterOf(machine)), asCut)
+        return new(machine, motion, limits, cams, GearWork.Of(machine, CutterOf(machine)), asCut)
         {
             Closure = Residuals.Worst(motion),
             Elapsed = (motionMs, camMs, asCutMs),
         };
-        Lap(ref clock);
-        proof.Assembly = Assembly.Of(proof);
-        proof.Sweep = new(motion, proof.Assembly.Parts);
-        proof.Clearances = ClearanceSweep.Of(machine, proof.Sweep, proof.Assembly, limits.Clearance);
-        proof.ClearanceMs = Lap(ref clock);
-        return proof;
     }
 
     /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn. Past the performance's end it starts anew.</summary>

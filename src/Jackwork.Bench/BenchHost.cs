@@ -1,0 +1,75 @@
+using System.Net;
+using Jackwork.Bench.Host;
+using Jackwork.Bench.Pages;
+using Jackwork.Bench.Sessions;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+
+namespace Jackwork.Bench;
+
+/// <summary>The bench: a page that this machine alone can open, on the designs of one folder.</summary>
+public sealed class BenchHost : IAsyncDisposable
+{
+    /// <summary>How long the page's other end is kept for a browser that went away, such as a machine asleep.</summary>
+    private static readonly TimeSpan Kept = TimeSpan.FromHours(12);
+
+    private readonly WebApplication app;
+
+    private BenchHost(WebApplication app) => this.app = app;
+
+    /// <summary>Where the page is.</summary>
+    public Uri Address => new(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+
+    /// <summary>Opens the bench.</summary>
+    public static async Task<BenchHost> Start(BenchOptions options, CancellationToken stop = default)
+    {
+        var builder = WebApplication.CreateEmptyBuilder(new());
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(k =>
+        {
+            k.AddServerHeader = false;
+            k.Listen(IPAddress.Loopback, options.Port);
+        });
+        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
+        builder.Services.AddRouting();
+        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents(c => c.DisconnectedCircuitRetentionPeriod = Kept);
+        builder.Services.AddSignalR(s => s.MaximumReceiveMessageSize = 4 * Design.NodeLimits.MaxCharacters + 4096);
+        builder.Services.AddSingleton(options);
+        builder.Services.AddSingleton(new OpenedFolder(options.Folder));
+        builder.Services.AddSingleton<OpenSessions>();
+
+        var app = builder.Build();
+        app.UseMiddleware<LoopbackGuard>();
+        app.UseMiddleware<PageHeaders>();
+        app.UseWebSockets();
+        app.UseRouting();
+        app.UseAntiforgery();
+        WebFiles.Map(app);
+        Buffers.Map(app);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        await app.StartAsync(stop);
+        return new(app);
+    }
+
+    /// <summary>Waits until the bench is told to close.</summary>
+    public async Task Closed(CancellationToken stop)
+    {
+        try
+        {
+            await Task.Delay(Timeout.Infinite, stop);
+        }
+        catch (OperationCanceledException)
+        {
+            using var soon = new CancellationTokenSource(TimeSpan.FromSeconds(1));
+            await app.StopAsync(soon.Token);
+        }
+    }
+
+    /// <summary>Closes the bench; what was edited is on disk.</summary>
+    public async ValueTask DisposeAsync() => await app.DisposeAsync();
+}
