@@ -8,6 +8,7 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
 namespace Jackwork.Bench;
@@ -35,6 +36,11 @@ public sealed class BenchHost : IAsyncDisposable
             k.Listen(IPAddress.Loopback, options.Port);
         });
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
+
+        // The keys live in memory only; that they are not kept on disk is meant.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
+        builder.Services.Configure<HostOptions>(h => h.ShutdownTimeout = TimeSpan.FromSeconds(1));
         builder.Services.AddRouting();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(c => c.DisconnectedCircuitRetentionPeriod = Kept);
@@ -51,24 +57,13 @@ public sealed class BenchHost : IAsyncDisposable
         app.UseAntiforgery();
         WebFiles.Map(app);
         Buffers.Map(app);
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         await app.StartAsync(stop);
         return new(app);
     }
 
     /// <summary>Waits until the bench is told to close.</summary>
-    public async Task Closed(CancellationToken stop)
-    {
-        try
-        {
-            await Task.Delay(Timeout.Infinite, stop);
-        }
-        catch (OperationCanceledException)
-        {
-            using var soon = new CancellationTokenSource(TimeSpan.FromSeconds(1));
-            await app.StopAsync(soon.Token);
-        }
-    }
+    public Task Closed(CancellationToken stop) => app.WaitForShutdownAsync(stop);
 
     /// <summary>Closes the bench; what was edited is on disk.</summary>
     public async ValueTask DisposeAsync() => await app.DisposeAsync();

@@ -4,8 +4,9 @@ import * as THREE from "three";
 const ink = { light: 0x22282b, dark: 0x0c0e0f };
 
 export class Solids {
-  constructor(root) {
+  constructor(root, plain) {
     this.root = root;
+    this.plain = plain;
     this.meshes = new Map();
     this.parts = [];
     this.bodies = [];
@@ -52,7 +53,8 @@ export class Solids {
       before.delete(key);
       if (!mesh) {
         const { geometry, edges } = this.meshes.get(p.mark);
-        const material = new THREE.MeshStandardMaterial({ color: p.colour, metalness: p.metal * 0.72, roughness: p.metal ? 0.42 : 0.82, clippingPlanes: this.planes, side: THREE.DoubleSide });
+        const look = { color: p.colour, clippingPlanes: this.planes, side: THREE.DoubleSide };
+        const material = this.plain ? new THREE.MeshLambertMaterial(look) : new THREE.MeshStandardMaterial({ ...look, metalness: p.metal * 0.72, roughness: p.metal ? 0.42 : 0.82 });
         mesh = new THREE.Mesh(geometry, material);
         mesh.castShadow = mesh.receiveShadow = true;
         mesh.add(new THREE.LineSegments(edges, new THREE.LineBasicMaterial({ color: ink.light, transparent: true, opacity: 0.32, clippingPlanes: this.planes })));
@@ -111,7 +113,7 @@ export class Solids {
       mesh.visible = (!only || only.includes(number)) && !(isCase && boards === "hidden" && !only);
       const clear = isCase && boards === "clear";
       mesh.material.transparent = clear;
-      mesh.material.opacity = clear ? 0.13 : 1;
+      mesh.material.opacity = clear ? 0.09 : 1;
       mesh.material.depthWrite = !clear;
       mesh.castShadow = !isCase || boards === "solid";
       mesh.userData.through = clear;

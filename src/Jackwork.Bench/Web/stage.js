@@ -9,10 +9,20 @@ import { note } from "./measure.js";
 const ways = { quarter: [0.62, 0.38, 1], front: [0, 0.06, 1], side: [1, 0.06, 0], back: [0, 0.06, -1], top: [0, 1, 0.001] };
 const axes = { x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
 
+// Where the processor draws instead of a graphics card, shadows, mirrors and smoothed edges are left out.
+function isSlow() {
+  const gl = document.createElement("canvas").getContext("webgl2");
+  const info = gl?.getExtension("WEBGL_debug_renderer_info");
+  const name = info ? gl.getParameter(info.UNMASKED_RENDERER_WEBGL) : "";
+  gl?.getExtension("WEBGL_lose_context")?.loseContext();
+  return /swiftshader|llvmpipe|software/i.test(name);
+}
+
 export function createStage(place, page) {
   let renderer;
+  const plain = isSlow();
   try {
-    renderer = new THREE.WebGLRenderer({ antialias: true, alpha: true, preserveDrawingBuffer: true });
+    renderer = new THREE.WebGLRenderer({ antialias: !plain, alpha: true });
   } catch {
     place.insertAdjacentHTML("beforeend", "<p class='wait'>This browser can't draw in three dimensions (no WebGL). Chart, verdict and text work all the same.</p>");
     const nothing = () => {};
@@ -20,16 +30,18 @@ export function createStage(place, page) {
   }
   renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
   renderer.localClippingEnabled = true;
-  renderer.shadowMap.enabled = true;
+  renderer.shadowMap.enabled = !plain;
   renderer.toneMapping = THREE.ACESFilmicToneMapping;
   renderer.toneMappingExposure = 1.05;
   place.append(renderer.domElement);
 
   const scene = new THREE.Scene();
-  const pmrem = new THREE.PMREMGenerator(renderer);
-  scene.environment = pmrem.fromScene(new RoomEnvironment(), 0.04).texture;
-  scene.environmentIntensity = 0.55;
-  scene.add(new THREE.HemisphereLight(0xfff6e4, 0x6b5a45, 0.9));
+  if (!plain) {
+    const pmrem = new THREE.PMREMGenerator(renderer);
+    scene.environment = pmrem.fromScene(new RoomEnvironment(), 0.04).texture;
+    scene.environmentIntensity = 0.5;
+  }
+  scene.add(new THREE.HemisphereLight(0xfff6e4, 0x6b5a45, plain ? 1.9 : 0.9));
   const sun = new THREE.DirectionalLight(0xfff1d8, 2.1);
   sun.castShadow = true;
   sun.shadow.mapSize.set(1024, 1024);
@@ -44,7 +56,7 @@ export function createStage(place, page) {
   table.rotation.x = -Math.PI / 2;
   table.receiveShadow = true;
   scene.add(table);
-  const solids = new Solids(scene);
+  const solids = new Solids(scene, plain);
   const spot = new THREE.Mesh(new THREE.SphereGeometry(1, 24, 16), new THREE.MeshBasicMaterial({ color: 0xb0302a, transparent: true, opacity: 0.75, depthTest: false }));
   spot.visible = false;
   spot.renderOrder = 3;
@@ -93,7 +105,7 @@ export function createStage(place, page) {
 
   const look = (name) => {
     const far = size.reach / Math.sin((camera.fov / 2) * (Math.PI / 180)) / Math.min(1, camera.aspect);
-    camera.position.copy(size.middle).add(new THREE.Vector3(...ways[name]).normalize().multiplyScalar(far * 0.92));
+    camera.position.copy(size.middle).add(new THREE.Vector3(...ways[name]).normalize().multiplyScalar(far * 0.8));
     controls.target.copy(size.middle);
     controls.update();
     dirty = true;
