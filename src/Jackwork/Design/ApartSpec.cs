@@ -9,7 +9,7 @@ namespace Jackwork.Design;
 public sealed record ApartSpec
 {
     /// <summary>The two names.</summary>
-    [Key("The two parts, or members.", Required = true, Count = 2)]
+    [Key("The two parts, or members.", Required = true, Count = 2, Refers = Refers.Part)]
     public IReadOnlyList<string> Parts { get; init; } = [];
 
     /// <summary>Least distance, mm.</summary>

@@ -15,7 +15,7 @@ namespace Jackwork.Design;
 public sealed record BeltSpec
 {
     /// <summary>The driving member.</summary>
-    [Key("The driving member.", Required = true)]
+    [Key("The driving member.", Required = true, Refers = Refers.Member)]
     public string With { get; init; } = "";
 
     /// <summary>Teeth of the two wheels.</summary>

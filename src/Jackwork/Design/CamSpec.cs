@@ -18,7 +18,7 @@ namespace Jackwork.Design;
 public sealed record CamSpec
 {
     /// <summary>The shaft that carries the cam.</summary>
-    [Key("The shaft that carries the cam.", Required = true)]
+    [Key("The shaft that carries the cam.", Required = true, Refers = Refers.Member)]
     public string On { get; init; } = "";
 
     /// <summary>What touches the cam.</summary>

@@ -9,7 +9,7 @@ namespace Jackwork.Design;
 public sealed record ConditionSpec
 {
     /// <summary>The member.</summary>
-    [Key("The member.", Required = true)]
+    [Key("The member.", Required = true, Refers = Refers.Member)]
     public string Member { get; init; } = "";
 
     /// <summary>Lower bound.</summary>

@@ -7,7 +7,7 @@ namespace Jackwork.Design;
 public sealed record CrankSpec
 {
     /// <summary>Name of the member turned by hand.</summary>
-    [Key("The member that the hand turns.", Required = true)]
+    [Key("The member that the hand turns.", Required = true, Refers = Refers.Member)]
     public string Turns { get; init; } = "";
 
     /// <summary>Speed for speeds and accelerations, revolutions per minute.</summary>

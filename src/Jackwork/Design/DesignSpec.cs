@@ -49,11 +49,11 @@ public sealed record DesignSpec
     public LimitsSpec? Limits { get; init; }
 
     /// <summary>The moving parts by name.</summary>
-    [Key("The moving parts, each under its name.", Required = true)]
+    [Key("The moving parts, each under its name.", Required = true, Refers = Refers.Member)]
     public NamedMap<MemberSpec> Members { get; init; } = NamedMap<MemberSpec>.Empty;
 
     /// <summary>The timing charts by acted member.</summary>
-    [Key("The timing chart: for each acted member, under its name, its moves over one turn of a shaft.")]
+    [Key("The timing chart: for each acted member, under its name, its moves over one turn of a shaft.", Refers = Refers.Member)]
     public NamedMap<TimingSpec>? Timing { get; init; }
 
     /// <summary>Interlocks.</summary>
@@ -69,7 +69,7 @@ public sealed record DesignSpec
     public NamedMap<PartSpec>? Parts { get; init; }
 
     /// <summary>Pairs that may touch.</summary>
-    [Key("Pairs of parts, or of members, that are meant to touch or are made as one; they are left out of the clearance check.")]
+    [Key("Pairs of parts, or of members, that are meant to touch or are made as one; they are left out of the clearance check.", Refers = Refers.Part)]
     public IReadOnlyList<IReadOnlyList<string>>? Touching { get; init; }
 
     /// <summary>Pairs with a clearance of their own.</summary>

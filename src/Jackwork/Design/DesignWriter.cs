@@ -89,8 +89,8 @@ public static class DesignWriter
         _ => $"[{Number(v.X)}, {Number(v.Y)}, {Number(v.Z)}]",
     };
 
-    // Plain words stay plain, but for those that some YAML readers take for something else.
-    private static string Quote(string s) => Names.IsName(s) && s is not ("true" or "false" or "null" or "y" or "n" or "yes" or "no" or "on" or "off") ? s : Escaped(s);
+    /// <summary>Any text as a value: plain words stay plain, but for those that some YAML readers take for something else.</summary>
+    internal static string Quote(string s) => Names.IsName(s) && s is not ("true" or "false" or "null" or "y" or "n" or "yes" or "no" or "on" or "off") ? s : Escaped(s);
 
     // YAML double-quoted style takes JSON's escapes.
     private static string Escaped(string s)

@@ -17,7 +17,7 @@ namespace Jackwork.Design;
 public sealed record GearSpec
 {
     /// <summary>The driving member.</summary>
-    [Key("The driving member.", Required = true)]
+    [Key("The driving member.", Required = true, Refers = Refers.Member)]
     public string With { get; init; } = "";
 
     /// <summary>Teeth of driver and driven.</summary>

@@ -27,4 +27,20 @@ public sealed class KeyAttribute(string text) : Attribute
 
     /// <summary>A word that may stand in place of a number, such as <c>auto</c>; empty for none.</summary>
     public string OrWord { get; init; } = "";
+
+    /// <summary>What the text, or each text of the list, or each key of the map names.</summary>
+    public Refers Refers { get; init; }
+}
+
+/// <summary>What a text of the design names.</summary>
+public enum Refers
+{
+    /// <summary>Nothing that has a name of its own in the design.</summary>
+    Nothing,
+
+    /// <summary>A member.</summary>
+    Member,
+
+    /// <summary>A part: one of the design's own, a member for all that it is made of, or one thing of a member, which is called by the member's name, a space and what it is.</summary>
+    Part,
 }

@@ -18,7 +18,7 @@ namespace Jackwork.Design;
 public sealed record MemberSpec
 {
     /// <summary>The member that carries this one; the case if not given.</summary>
-    [Key("The member that carries this one; the case if not given.")]
+    [Key("The member that carries this one; the case if not given.", Refers = Refers.Member)]
     public string? On { get; init; }
 
     /// <summary>It turns.</summary>

@@ -5,6 +5,12 @@ internal abstract record Node(Mark At)
 {
     /// <summary>What the node is, for messages.</summary>
     public abstract string Kind { get; }
+
+    /// <summary>Where it stands in the text.</summary>
+    public Extent Extent { get; init; }
+
+    /// <summary>Name of the anchor that it has, or that its alias names; null for none.</summary>
+    public string? Anchor { get; init; }
 }
 
 /// <summary>A single value. <see cref="Quoted"/> tells text in quotes, which is never a number.</summary>

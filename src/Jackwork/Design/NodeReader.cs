@@ -17,7 +17,7 @@ internal static class NodeReader
 
         try
         {
-            return BadCharacter(text, problems) ? null : new Run(text.TrimStart('\ufeff'), problems).Document();
+            return BadCharacter(text, problems) ? null : new Run(text, problems).Document();
         }
         catch (Refused r)
         {
@@ -70,7 +70,8 @@ internal static class NodeReader
 
     private sealed class Run(string text, ProblemList problems)
     {
-        private readonly Parser parser = new(new StringReader(text));
+        private readonly int skipped = text.Length - text.TrimStart('\ufeff').Length;
+        private readonly Parser parser = new(new StringReader(text.TrimStart('\ufeff')));
         private readonly Dictionary<string, (Node Node, int Size)> anchors = [];
         private int nodes;
         private int aliases;
@@ -120,26 +121,26 @@ internal static class NodeReader
                     }
 
                     Count(at, known.Size);
-                    return known.Node;
+                    return known.Node with { Extent = new(Start(e), End(e), Form.Alias) };
                 case Scalar s:
-                    return Remember(s.Anchor, new ScalarNode(at, s.Value, s.Style is not (ScalarStyle.Plain or ScalarStyle.Any)), before);
+                    return Remember(s.Anchor, new ScalarNode(at, s.Value, s.Style is not (ScalarStyle.Plain or ScalarStyle.Any)) { Extent = ExtentOf(s) }, before);
                 case SequenceStart seq:
                     var items = new List<Node>();
-                    while (!parser.TryConsume<SequenceEnd>(out _))
+                    while (!parser.Accept<SequenceEnd>(out _))
                     {
                         items.Add(Next(depth + 1));
                     }
 
-                    return Remember(seq.Anchor, new ListNode(at, items), before);
+                    return Remember(seq.Anchor, new ListNode(at, items) { Extent = Around(e, parser.Consume<SequenceEnd>(), seq.Style == SequenceStyle.Flow, items.Count == 0 ? null : items[^1]) }, before);
                 case MappingStart map:
                     var entries = new List<(ScalarNode, Node)>();
-                    while (!parser.TryConsume<MappingEnd>(out _))
+                    while (!parser.Accept<MappingEnd>(out _))
                     {
                         var key = Next(depth + 1) as ScalarNode ?? throw new Refused(at, "a key that is itself a list or mapping", "A key is a plain word followed by a colon");
                         entries.Add((key, Next(depth + 1)));
                     }
 
-                    return Remember(map.Anchor, new MapNode(at, entries), before);
+                    return Remember(map.Anchor, new MapNode(at, entries) { Extent = Around(e, parser.Consume<MappingEnd>(), map.Style == MappingStyle.Flow, entries.Count == 0 ? null : entries[^1].Item2) }, before);
                 default:
                     throw new Refused(at, "unexpected end of the text", "Close every bracket and quote");
             }
@@ -157,6 +158,7 @@ internal static class NodeReader
         {
             if (!anchor.IsEmpty)
             {
+                node = node with { Anchor = anchor.Value };
                 anchors[anchor.Value] = (node, nodes - before + 1);
             }
 
@@ -171,6 +173,36 @@ internal static class NodeReader
                 throw new Refused(at, $"more than {NodeLimits.MaxNodes} values, aliases counted each time", "A design needs a few thousand at most");
             }
         }
+
+        private Extent ExtentOf(Scalar s)
+        {
+            var (start, end) = (Start(s), End(s));
+            if (s.Style is not (ScalarStyle.Literal or ScalarStyle.Folded))
+            {
+                return new(start, end, s.Style is ScalarStyle.Plain or ScalarStyle.Any ? Form.Plain : Form.Quoted);
+            }
+
+            // The scanner stops at the next line that says something. Blank lines up to there belong to the text only after '+'.
+            var written = text.AsSpan(start, end - start);
+            var header = written[..(written.IndexOfAny('\r', '\n') is var i and >= 0 ? i : written.Length)];
+            var comment = header.IndexOf('#');
+            var keeps = (comment < 0 ? header : header[..comment]).Contains('+');
+            var length = keeps && written.LastIndexOf('\n') is var last and >= 0 ? (last > 0 && written[last - 1] == '\r' ? last - 1 : last) : written.TrimEnd().Length;
+            return new(start, start + length, Form.Literal);
+        }
+
+        // A block's end event stands where the next thing begins; what was written ends with its last value.
+        private Extent Around(ParsingEvent first, ParsingEvent last, bool flow, Node? lastValue)
+        {
+            var (start, close) = (Start(first), Start(last));
+            return flow && close < text.Length && text[close] == (first is SequenceStart ? ']' : '}')
+                ? new(start, close + 1, Form.Flow)
+                : new(start, lastValue?.Extent.End ?? start, flow ? Form.Pair : Form.Block);
+        }
+
+        private int Start(ParsingEvent e) => (int)e.Start.Index + skipped;
+
+        private int End(ParsingEvent e) => (int)e.End.Index + skipped;
 
         private static Mark At(ParsingEvent e) => new((int)e.Start.Line, (int)e.Start.Column);
     }

@@ -12,7 +12,7 @@ namespace Jackwork.Design;
 public sealed record PartSpec
 {
     /// <summary>What carries it.</summary>
-    [Key("The member that it is fixed to; the case if not given.")]
+    [Key("The member that it is fixed to; the case if not given.", Refers = Refers.Member)]
     public string? On { get; init; }
 
     /// <summary>A box.</summary>

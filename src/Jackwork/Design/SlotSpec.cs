@@ -14,7 +14,7 @@ namespace Jackwork.Design;
 public sealed record SlotSpec
 {
     /// <summary>The driving member.</summary>
-    [Key("The driving member.", Required = true)]
+    [Key("The driving member.", Required = true, Refers = Refers.Member)]
     public string From { get; init; } = "";
 
     /// <summary>The pin as drawn.</summary>

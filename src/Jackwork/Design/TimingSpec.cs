@@ -13,7 +13,7 @@ namespace Jackwork.Design;
 public sealed record TimingSpec
 {
     /// <summary>The shaft whose turn the chart covers.</summary>
-    [Key("The shaft whose turn the chart covers; geared to the crank.", Required = true)]
+    [Key("The shaft whose turn the chart covers; geared to the crank.", Required = true, Refers = Refers.Member)]
     public string Over { get; init; } = "";
 
     /// <summary>Position at the start of the turn.</summary>

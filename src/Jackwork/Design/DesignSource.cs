@@ -1,0 +1,83 @@
+namespace Jackwork.Design;
+
+/// <summary>A design's text with its nodes, ready to be edited.</summary>
+/// <remarks>
+/// The last one made is kept, so that a run of edits, each of the text that the one before gave, reads no text twice.
+/// It never changes an answer: it is used only for the very same text.
+/// </remarks>
+internal sealed class DesignSource
+{
+    private static DesignSource? last;
+
+    private readonly Lazy<IReadOnlyList<(int Start, int End)>> comments;
+
+    private DesignSource(string text, MapNode root)
+    {
+        (Text, Root) = (text, root);
+        comments = new(() => TextComments.Of(text, root));
+    }
+
+    /// <summary>The text.</summary>
+    public string Text { get; }
+
+    /// <summary>Its nodes. Their places in the text hold; lines and columns only those of a text as read.</summary>
+    public MapNode Root { get; }
+
+    /// <summary>Its lines.</summary>
+    public TextLines Lines => new(Text);
+
+    /// <summary>Its comments.</summary>
+    public IReadOnlyList<(int Start, int End)> Comments => comments.Value;
+
+    /// <summary>The nodes of <paramref name="text"/>, or null and why not.</summary>
+    public static DesignSource? Read(string text, out string reason)
+    {
+        reason = "";
+        if (Volatile.Read(ref last) is { } known && known.Text == text)
+        {
+            return known;
+        }
+
+        var problems = new ProblemList();
+        var root = NodeReader.Read(text, problems);
+        if (root is MapNode map)
+        {
+            return Keep(new(text, map));
+        }
+
+        reason = root is null ? "the text can't be read: " + problems.All[0] : $"the text holds {root.Kind}, not a design's keys";
+        reason = reason.TrimEnd('.');
+        return null;
+    }
+
+    /// <summary>The same text with one plain value replaced by another on one line; nothing else is read anew.</summary>
+    public DesignSource With(ScalarNode old, Splice change) => Keep(new(change.In(Text), (MapNode)Shifted(Root, old, change)));
+
+    private static DesignSource Keep(DesignSource source)
+    {
+        Volatile.Write(ref last, source);
+        return source;
+    }
+
+    private static Node Shifted(Node node, ScalarNode changed, Splice by)
+    {
+        var e = node.Extent;
+        if (ReferenceEquals(node, changed))
+        {
+            return changed with { Text = by.Text, Extent = e with { End = e.End + by.Growth } };
+        }
+
+        if (e.End < by.End)
+        {
+            return node;
+        }
+
+        var to = e with { Start = e.Start >= by.End ? e.Start + by.Growth : e.Start, End = e.End + by.Growth };
+        return e.Form == Form.Alias ? node with { Extent = to } : node switch
+        {
+            ListNode l => l with { Extent = to, Items = [.. l.Items.Select(i => Shifted(i, changed, by))] },
+            MapNode m => m with { Extent = to, Entries = [.. m.Entries.Select(x => ((ScalarNode)Shifted(x.Key, changed, by), Shifted(x.Value, changed, by)))] },
+            _ => node with { Extent = to },
+        };
+    }
+}
