@@ -48,6 +48,7 @@ public sealed class BenchHost : IAsyncDisposable
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(new OpenedFolder(options.Folder));
         builder.Services.AddSingleton<OpenSessions>();
+        builder.Services.AddSingleton<RingPictures>();
 
         var app = builder.Build();
         app.UseMiddleware<LoopbackGuard>();

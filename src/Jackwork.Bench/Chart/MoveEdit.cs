@@ -1,5 +1,4 @@
-using System.Globalization;
-using Jackwork.Bench.Sessions;
+using Jackwork.Design;
 using Jackwork.Motion;
 
 namespace Jackwork.Bench.Chart;
@@ -44,9 +43,7 @@ internal static class MoveEdit
 
         if (hold == Hold.Height)
         {
-            return mark.Move.By is not null
-                ? TextValue.Set(text, Number(to - mark.Start), "timing", member, "moves", At(index), "by")
-                : TextValue.Set(text, Number(to), "timing", member, "moves", At(index), "reach");
+            return mark.Move.By is not null ? Set(text, member, index, "by", to - mark.Start) : Set(text, member, index, "reach", to);
         }
 
         var (least, most) = Room(marks, mark);
@@ -62,12 +59,21 @@ internal static class MoveEdit
             end = from + length;
         }
 
-        var moved = TextValue.Set(text, Number(from), "timing", member, "moves", At(index), "from");
-        return moved is null ? null : TextValue.Set(moved, Number(end), "timing", member, "moves", At(index), "to");
+        var moved = from == mark.From ? text : Set(text, member, index, "from", from);
+        return moved is null || end == mark.To ? moved : Set(moved, member, index, "to", end);
     }
 
+    /// <summary>Where a key of a move stands in the design; the move counts from 0.</summary>
+    public static string PathOf(string member, int index, string key) => FormattableString.Invariant($"timing.{member}.moves.{index + 1}.{key}");
+
     /// <summary>A number as the text writes it: at most three decimals.</summary>
-    public static string Number(double value) => Math.Round(value, 3).ToString("0.###", CultureInfo.InvariantCulture);
+    public static string Number(double value) => DesignText.Number(value, 3);
+
+    private static string? Set(string text, string member, int index, string key, double value)
+    {
+        var edit = DesignText.Set(text, PathOf(member, index, key), Number(value));
+        return edit.IsDone ? edit.Text : null;
+    }
 
     // From the end of the move before to the beginning of the move after, once round.
     private static (double Least, double Most) Room(IReadOnlyList<MoveMark> marks, MoveMark mark)
@@ -83,6 +89,4 @@ internal static class MoveEdit
         var after = i < order.Count - 1 ? order[i + 1].From : order[0].From + 360;
         return (before, after);
     }
-
-    private static string At(int index) => index.ToString(CultureInfo.InvariantCulture);
 }

@@ -49,7 +49,7 @@ internal sealed class DesignFile
     {
         var folder = Path.Combine(Path.GetDirectoryName(path)!, Copies);
         Directory.CreateDirectory(folder);
-        var name = $"design-{DateTime.UtcNow.ToString("yyyyMMdd-HHmmss-fff", CultureInfo.InvariantCulture)}.yaml";
+        var name = $"design-{TimeProvider.System.GetUtcNow().ToString("yyyyMMdd-HHmmss-fff", CultureInfo.InvariantCulture)}.yaml";
         File.WriteAllText(Path.Combine(folder, name), text, Strict);
         foreach (var old in Directory.EnumerateFiles(folder, "design-*.yaml").OrderDescending(StringComparer.Ordinal).Skip(MostCopies))
         {

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Jackwork.Checks;
 
 namespace Jackwork.Bench.Sessions;
@@ -26,7 +27,7 @@ public sealed class DesignSession : IAsyncDisposable
     private readonly TextHistory history;
     private readonly Latest motion, parts, saving;
     private readonly Timer look;
-    private DateTime copied;
+    private long? copied;
     private Snapshot now;
 
     /// <summary>Opens a design's file.</summary>
@@ -46,7 +47,7 @@ public sealed class DesignSession : IAsyncDisposable
     public event Action? Changed;
 
     /// <summary>Its name in addresses, not to be guessed.</summary>
-    public string Id { get; } = Guid.NewGuid().ToString("N");
+    public string Id { get; } = Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(16));
 
     /// <summary>The newest snapshot.</summary>
     public Snapshot Now => now;
@@ -192,10 +193,10 @@ public sealed class DesignSession : IAsyncDisposable
                 return;
             }
 
-            if (file.Known != now.Text && DateTime.UtcNow - copied > CopyEvery && Motion.MachineBuilder.Build(file.Known).Machine is not null)
+            if (file.Known != now.Text && (copied is not { } before || Stopwatch.GetElapsedTime(before) > CopyEvery) && Motion.MachineBuilder.Build(file.Known).Machine is not null)
             {
                 file.Keep(file.Known);
-                copied = DateTime.UtcNow;
+                copied = Stopwatch.GetTimestamp();
             }
 
             if (file.Known != now.Text || !string.IsNullOrEmpty(now.SaveTrouble))

@@ -7,12 +7,16 @@ export function createChart(place, page) {
   const on = (kind, f) => place.addEventListener(kind, f, { signal: alive.signal });
   const across = (line, share) => {
     const { x0, x1 } = line.dataset;
-    line.setAttribute("transform", `translate(${+x0 + share * (x1 - x0)} 0)`);
+    line.style.transform = `translateX(${+x0 + share * (x1 - x0)}px)`;
   };
   const heads = () => {
     const share = crank.deg / (360 * crank.turns);
     for (const l of place.querySelectorAll("[data-playhead]")) across(l, share);
-    for (const l of place.querySelectorAll("[data-playhead-ring]")) l.setAttribute("transform", `rotate(${360 * share})`);
+    for (const l of place.querySelectorAll("[data-playhead-ring]")) {
+      const { radius, x, y } = l.dataset;
+      l.style.height = `${radius}px`;
+      l.style.transform = `translate(${x}px, ${y - radius}px) rotate(${360 * share}deg)`;
+    }
     for (const l of place.querySelectorAll("[data-playhead-shaft]")) across(l, ((crank.deg * l.dataset.playheadShaft) / 360) % 1);
   };
   const leave = onCrank(heads);
