@@ -5,8 +5,8 @@ namespace Jackwork.Bench.Sessions;
 
 /// <summary>One open design, shared by all tabs: its text and history, what was worked out of it, and its file.</summary>
 /// <remarks>
-/// Three jobs run beside each other, each always on the newest text: motion, cams and rules at once; parts, clearances and stacks when
-/// the text has been still for <see cref="Still"/>; the file after <see cref="SaveAfter"/>. What they find is published as a new snapshot.
+/// Four jobs run beside each other, each always on the newest text: the motion at once; cams, wheels and rules after it; parts, clearances
+/// and stacks when the text has been still for <see cref="Still"/>; the file after <see cref="SaveAfter"/>. What each finds is published.
 /// </remarks>
 public sealed class DesignSession : IAsyncDisposable
 {
@@ -25,7 +25,7 @@ public sealed class DesignSession : IAsyncDisposable
     private readonly Lock gate = new();
     private readonly DesignFile file;
     private readonly TextHistory history;
-    private readonly Latest motion, parts, saving;
+    private readonly Latest motion, moving, parts, saving;
     private readonly Timer look;
     private long? copied;
     private Snapshot now;
@@ -37,6 +37,7 @@ public sealed class DesignSession : IAsyncDisposable
         history = new(file.Known);
         now = new() { Text = history.Text, Version = 1 };
         motion = new(WorkOut, Fail);
+        moving = new(Judge, Fail);
         parts = new(WorkOutParts, Fail);
         saving = new(Save, e => Publish(s => s with { Save = SaveState.Failed, SaveTrouble = e.Message }));
         look = new(_ => Look(), null, LookEvery, LookEvery);
@@ -107,6 +108,7 @@ public sealed class DesignSession : IAsyncDisposable
     {
         await look.DisposeAsync();
         await motion.DisposeAsync();
+        await moving.DisposeAsync();
         await parts.DisposeAsync();
         await saving.DisposeAsync();
         if (now.Save == SaveState.Waiting)
@@ -144,7 +146,20 @@ public sealed class DesignSession : IAsyncDisposable
         Publish(s => s with { Work = work ?? s.Work, Problems = problems, Failure = null });
         if (work is not null)
         {
+            moving.Ask();
             parts.Ask();
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private Task Judge(CancellationToken stop)
+    {
+        if (now.Work is { } work)
+        {
+            var clock = Stopwatch.GetTimestamp();
+            var findings = Verdict.OfMotion(work.Proof).Findings;
+            Publish(s => s with { Moving = new(work, findings, Stopwatch.GetElapsedTime(clock).TotalMilliseconds) });
         }
 
         return Task.CompletedTask;
@@ -171,8 +186,9 @@ public sealed class DesignSession : IAsyncDisposable
         Publish(s => s with { Solids = solids });
         if (now.Work == work)
         {
+            var clock = Stopwatch.GetTimestamp();
             var findings = Verdict.OfParts(work.Proof).Findings;
-            Publish(s => s with { Parts = new(work, findings) });
+            Publish(s => s with { Parts = new(work, findings, Stopwatch.GetElapsedTime(clock).TotalMilliseconds) });
         }
     }
 

@@ -38,7 +38,10 @@ public sealed record Snapshot
     public Shapes? Solids { get; init; }
 
     /// <summary>The last verdict on the parts.</summary>
-    public PartsVerdict? Parts { get; init; }
+    public Judged? Parts { get; init; }
+
+    /// <summary>The last verdict on motion, cams, wheels and rules.</summary>
+    public Judged? Moving { get; init; }
 
     /// <summary>What went wrong inside the program, a sentence; null where nothing did.</summary>
     public string? Failure { get; init; }
@@ -59,8 +62,8 @@ public sealed record Snapshot
     public string? Foreign { get; init; }
 
     /// <summary>All findings known: those of the motion, and those of the parts as last looked at; worst first.</summary>
-    public IReadOnlyList<Finding> Findings => Work is null ? [] : [.. Work.Findings.Concat(Parts?.Findings ?? []).OrderBy(f => f.Level).ThenBy(f => f.From ?? -1)];
+    public IReadOnlyList<Finding> Findings => [.. (Moving?.Findings ?? []).Concat(Parts?.Findings ?? []).OrderBy(f => f.Level).ThenBy(f => f.From ?? -1)];
 
-    /// <summary>Whether the verdict on the parts is of an earlier text than the motion's.</summary>
-    public bool PartsAreBehind => Work is not null && Parts?.Work != Work;
+    /// <summary>Whether some of the verdict is of an earlier text than the motion shown.</summary>
+    public bool IsBehind => Work is not null && (Parts?.Work != Work || Moving?.Work != Work);
 }

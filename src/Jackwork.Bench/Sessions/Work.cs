@@ -10,7 +10,7 @@ using Jackwork.Shop.Timing;
 
 namespace Jackwork.Bench.Sessions;
 
-/// <summary>What a drag needs of a text that reads: motion, cams, wheels, rules, and their verdict.</summary>
+/// <summary>What a drag needs of a text that reads: the motion, and with it chart and poses; the rest is worked out when asked for.</summary>
 public sealed class Work
 {
     private readonly Lazy<byte[]> poses;
@@ -19,7 +19,6 @@ public sealed class Work
     private Work(int version, Proof proof, double ms)
     {
         (Version, Proof, Ms) = (version, proof, ms);
-        Findings = Verdict.OfMotion(proof).Findings;
         poses = new(() => StagePoses.Write(this));
         chart = new(() => proof.Machine.Acted.Count > 0 ? ChartOf.Performance(proof) : null);
     }
@@ -33,10 +32,7 @@ public sealed class Work
     /// <summary>The machine.</summary>
     public Machine Machine => Proof.Machine;
 
-    /// <summary>What the checks of motion, cams and wheels say.</summary>
-    public IReadOnlyList<Finding> Findings { get; }
-
-    /// <summary>How long reading and working out took, ms.</summary>
+    /// <summary>How long reading and solving took, ms.</summary>
     public double Ms { get; }
 
     /// <summary>Where every body stands over the performance, as the stage takes it.</summary>
@@ -76,7 +72,8 @@ public sealed record Shapes(Work Work, IReadOnlyList<Mesh> Meshes, ImmutableArra
     }
 }
 
-/// <summary>What the checks that need the parts say of a text.</summary>
+/// <summary>What some of the checks say of a text.</summary>
 /// <param name="Work">What was looked at.</param>
 /// <param name="Findings">The findings.</param>
-public sealed record PartsVerdict(Work Work, IReadOnlyList<Finding> Findings);
+/// <param name="Ms">How long it took, ms.</param>
+public sealed record Judged(Work Work, IReadOnlyList<Finding> Findings, double Ms);
