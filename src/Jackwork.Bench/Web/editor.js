@@ -47,7 +47,7 @@ export function createEditor(place, page, text) {
         yaml(),
         indentUnit.of("  "),
         syntaxHighlighting(colours),
-        EditorView.contentAttributes.of({ "aria-label": "Text of the design" }),
+        EditorView.contentAttributes.of({ "aria-label": "Text of the design", tabindex: "0" }),
         keymap.of([{ key: "Mod-z", run: history("undo") }, { key: "Mod-Shift-z", run: history("redo") }, { key: "Mod-y", run: history("redo") }, ...searchKeymap, ...defaultKeymap, indentWithTab]),
         EditorView.updateListener.of((u) => {
           if (!u.docChanged || u.transactions.some((t) => t.annotation(fromPage))) return;

@@ -109,6 +109,30 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.CloseAsync();
     }
 
+    [Fact]
+    public async Task EveryElementPageOpensAndATypedNumberGoesIntoTheText()
+    {
+        var file = bench.Copy("pages");
+        var page = await bench.Piece("pages");
+        await Expect(page.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
+        await page.GetByRole(AriaRole.Tab, new() { Name = "Elements" }).ClickAsync();
+        var pages = await page.Locator(".elements > label select option").AllInnerTextsAsync();
+        Assert.Contains("Rules", pages);
+        foreach (var title in pages)
+        {
+            await page.Locator(".elements > label select").SelectOptionAsync(title);
+            await Expect(page.Locator(".elements > h2")).ToHaveTextAsync(title, Patient);
+            await Expect(page.Locator(".side .notice")).ToHaveCountAsync(0);
+        }
+
+        await page.Locator(".elements > label select").SelectOptionAsync("Rules");
+        await page.GetByLabel("rule 1: keep hatch above").FillAsync("75");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Locator(".overview .band.broken").First.WaitForAsync();
+        await Eventually(() => File.ReadAllText(file) == bench.Keeper.Replace("{member: hatch, above: 60}", "{member: hatch, above: 75}", StringComparison.Ordinal));
+        await page.CloseAsync();
+    }
+
     private static async Task Eventually(Func<bool> holds)
     {
         for (var i = 0; i < 600 && !holds(); i++)
