@@ -68,6 +68,7 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         await two.Locator(".overview .name").First.WaitForAsync();
         await one.Locator(".cm-lintRange-error").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await two.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(two.Locator(".verdict h2")).ToHaveCountAsync(1, new() { Timeout = 60_000 });
         await Expect(two.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
         await Expect(one.Locator(".cm-content")).Not.ToContainTextAsync("titel", new() { Timeout = 60_000 });
         await one.CloseAsync();
