@@ -46,7 +46,7 @@ public sealed class BenchHost : IAsyncDisposable
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(c => c.DisconnectedCircuitRetentionPeriod = Kept);
         builder.Services.AddSignalR(s => s.MaximumReceiveMessageSize = 4 * Design.NodeLimits.MaxCharacters + 4096);
         builder.Services.AddSingleton(options);
-        builder.Services.AddSingleton(new OpenedFolder(options.Folder));
+        builder.Services.AddSingleton(new OpenedFolder(options.Folder, options.Files));
         builder.Services.AddSingleton<OpenSessions>();
         builder.Services.AddSingleton<RingPictures>();
 

@@ -35,10 +35,18 @@ internal sealed class BenchCommand : AsyncCommand<BenchCommand.Settings>
             throw new BadInputException($"jackwork: {settings.Port} is no port. Give --port from 0 to 65535.");
         }
 
-        var examples = Examples.Names.ToDictionary(n => n, Examples.Text);
-        await using var host = await BenchHost.Start(new(settings.Folder, settings.Port, examples), cancellationToken);
+        var examples = Examples.Names.ToDictionary(n => n, n => (IReadOnlyDictionary<string, byte[]>)Examples.Files(n).ToDictionary(f => f, f => Bytes(Examples.Open(n, f))));
+        await using var host = await BenchHost.Start(new(settings.Folder, settings.Port, examples, DesignFolder.Of), cancellationToken);
         terminal.Notes.WriteLine($"The bench is open at {host.Address} (this machine only). Ctrl-C closes it.");
         await host.Closed(cancellationToken);
         return ExitCode.Good;
+    }
+
+    private static byte[] Bytes(Stream stream)
+    {
+        using var from = stream;
+        var bytes = new MemoryStream();
+        from.CopyTo(bytes);
+        return bytes.ToArray();
     }
 }

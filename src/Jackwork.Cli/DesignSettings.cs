@@ -26,7 +26,7 @@ internal class DesignSettings : CommandSettings
                 : $"jackwork: there is no folder or file '{Design}'. Name the design's folder, or its file.");
         }
 
-        var result = MachineBuilder.Build(Text(file));
+        var result = MachineBuilder.Build(Text(file), DesignFolder.Of(System.IO.Path.GetDirectoryName(file)!));
         if (result.Machine is { } machine)
         {
             return machine;

@@ -37,10 +37,13 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
         }
 
         Directory.CreateDirectory(settings.Folder);
-        using (var stream = new FileStream(file, FileMode.CreateNew))
-        using (var writer = new StreamWriter(stream))
+        foreach (var name in Examples.Files(settings.Like))
         {
-            writer.Write(Examples.Text(settings.Like));
+            var to = System.IO.Path.Combine(settings.Folder, name);
+            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(to)!);
+            using var from = Examples.Open(settings.Like, name);
+            using var stream = new FileStream(to, FileMode.CreateNew);
+            from.CopyTo(stream);
         }
 
         terminal.Notes.WriteLine($"Wrote {file}. Next: jackwork check {settings.Folder}");

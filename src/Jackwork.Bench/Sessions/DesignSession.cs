@@ -25,14 +25,18 @@ public sealed class DesignSession : IAsyncDisposable
     private readonly Lock gate = new();
     private readonly DesignFile file;
     private readonly TextHistory history;
+    private readonly Func<string, byte[]?> files;
     private readonly Latest motion, moving, parts, saving;
     private readonly Timer look;
     private long? copied;
     private Snapshot now;
 
     /// <summary>Opens a design's file.</summary>
-    public DesignSession(string path)
+    /// <param name="path">The file.</param>
+    /// <param name="files">Gives the bytes of a file that the design names.</param>
+    public DesignSession(string path, Func<string, byte[]?> files)
     {
+        this.files = files;
         file = DesignFile.Open(path);
         history = new(file.Known);
         now = new() { Text = history.Text, Version = 1 };
@@ -142,7 +146,7 @@ public sealed class DesignSession : IAsyncDisposable
     private Task WorkOut(CancellationToken stop)
     {
         var (version, text) = (now.Version, now.Text);
-        var (work, problems) = Work.Of(version, text);
+        var (work, problems) = Work.Of(version, text, files);
         Publish(s => s with { Work = work ?? s.Work, Problems = problems, Failure = null });
         if (work is not null)
         {
@@ -209,7 +213,7 @@ public sealed class DesignSession : IAsyncDisposable
                 return;
             }
 
-            if (file.Known != now.Text && (copied is not { } before || Stopwatch.GetElapsedTime(before) > CopyEvery) && Motion.MachineBuilder.Build(file.Known).Machine is not null)
+            if (file.Known != now.Text && (copied is not { } before || Stopwatch.GetElapsedTime(before) > CopyEvery) && Motion.MachineBuilder.Build(file.Known, files).Machine is not null)
             {
                 file.Keep(file.Known);
                 copied = Stopwatch.GetTimestamp();

@@ -18,7 +18,7 @@ internal sealed class OpenSessions(OpenedFolder folder) : IAsyncDisposable
         {
             if (!byFile.TryGetValue(file, out var session))
             {
-                byFile.Add(file, session = new(file));
+                byFile.Add(file, session = new(file, folder.FilesBeside(file)));
             }
 
             return session;

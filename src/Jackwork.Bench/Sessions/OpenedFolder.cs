@@ -2,20 +2,15 @@ namespace Jackwork.Bench.Sessions;
 
 /// <summary>The folder that the bench was opened on. Paths are relative to it, with forward slashes; none leads out of it.</summary>
 /// <param name="folder">The folder, or a design's own.</param>
-internal sealed class OpenedFolder(string folder)
+/// <param name="files">For a design's folder, what gives the bytes of a file in it.</param>
+internal sealed class OpenedFolder(string folder, Func<string, Func<string, byte[]?>> files)
 {
     /// <summary>Name of the design file in its folder.</summary>
     public const string FileName = "design.yaml";
 
     private const int MostDesigns = 500;
 
-    private static readonly EnumerationOptions Within = new()
-    {
-        RecurseSubdirectories = true,
-        MaxRecursionDepth = 4,
-        IgnoreInaccessible = true,
-        AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
-    };
+    private static readonly EnumerationOptions Within = Down(4);
 
     /// <summary>The folder, links followed.</summary>
     public string Root { get; } = Real(Path.GetFullPath(folder));
@@ -33,9 +28,25 @@ internal sealed class OpenedFolder(string folder)
     /// <summary>The design file of a path, or null where there is none within the folder.</summary>
     public string? FileOf(string path) => Inside(path) is { } full && Path.Combine(full, FileName) is var file && File.Exists(file) && Real(file) == file ? file : null;
 
-    /// <summary>Makes a new design of a text in a folder of its own.</summary>
+    /// <summary>What gives the bytes of the files beside a design's file; a link is no file.</summary>
+    public Func<string, byte[]?> FilesBeside(string file)
+    {
+        var own = Path.GetDirectoryName(file)!;
+        var read = files(own);
+        return name => Path.Combine(own, name) is var path && Real(path) == path ? read(name) : null;
+    }
+
+    /// <summary>The files of a design, by their paths in its folder: its text, and what its text may name.</summary>
+    public IReadOnlyDictionary<string, byte[]> FilesOf(FoundDesign design) => FileOf(design.Path) is { } file && Path.GetDirectoryName(file) is { } own
+        ? Directory.EnumerateFiles(own, "*", Down(design.Path.Length == 0 ? 0 : 2))
+            .Select(f => (Full: f, Name: Path.GetRelativePath(own, f).Replace('\\', '/')))
+            .Where(f => !f.Name.Split('/').Any(s => s.StartsWith('.')) && (f.Name == FileName || FilesBeside(file)(f.Name) is not null))
+            .ToDictionary(f => f.Name, f => File.ReadAllBytes(f.Full))
+        : throw new IOException("It is gone from the folder.");
+
+    /// <summary>Makes a new design of its files in a folder of its own.</summary>
     /// <returns>Why it was not made, a sentence; null where it was.</returns>
-    public string? Make(string name, string text)
+    public string? Make(string name, IReadOnlyDictionary<string, byte[]> content)
     {
         if (name.Length is 0 or > 60 || name.StartsWith('.') || !name.All(c => char.IsLetterOrDigit(c) || c is '-' or '_' or ' ' or '.'))
         {
@@ -48,12 +59,25 @@ internal sealed class OpenedFolder(string folder)
             return $"There is a '{name}' here already; it was left alone. Choose another name.";
         }
 
-        Directory.CreateDirectory(full);
-        using var stream = new FileStream(Path.Combine(full, FileName), FileMode.CreateNew);
-        stream.Write(System.Text.Encoding.UTF8.GetBytes(text));
-        stream.Flush(true);
+        foreach (var (file, bytes) in content)
+        {
+            var to = Path.Combine(full, file);
+            Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+            using var stream = new FileStream(to, FileMode.CreateNew);
+            stream.Write(bytes);
+            stream.Flush(true);
+        }
+
         return null;
     }
+
+    private static EnumerationOptions Down(int levels) => new()
+    {
+        RecurseSubdirectories = true,
+        MaxRecursionDepth = levels,
+        IgnoreInaccessible = true,
+        AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
+    };
 
     private string? Inside(string path)
     {

@@ -27,11 +27,11 @@ internal sealed class RingPictures(OpenedFolder folder)
         return kept.Svg;
     }
 
-    private static string? Draw(string file)
+    private string? Draw(string file)
     {
         try
         {
-            return Work.Of(0, DesignFile.Open(file).Known).Work?.Chart is { } chart ? SvgWriter.Write(TurnRing.Draw(chart)) : null;
+            return Work.Of(0, DesignFile.Open(file).Known, folder.FilesBeside(file)).Work?.Chart is { } chart ? SvgWriter.Write(TurnRing.Draw(chart)) : null;
         }
         catch (IOException)
         {

@@ -42,10 +42,10 @@ public sealed class Work
     public PerformanceChart? Chart => chart.Value;
 
     /// <summary>Works a text out, or says what is wrong with it.</summary>
-    public static (Work? Work, IReadOnlyList<Problem> Problems) Of(int version, string text)
+    public static (Work? Work, IReadOnlyList<Problem> Problems) Of(int version, string text, Func<string, byte[]?> files)
     {
         var clock = System.Diagnostics.Stopwatch.GetTimestamp();
-        var result = MachineBuilder.Build(text);
+        var result = MachineBuilder.Build(text, files);
         return result.Machine is { } machine
             ? (new(version, Proof.OfMotion(machine), System.Diagnostics.Stopwatch.GetElapsedTime(clock).TotalMilliseconds), [])
             : (null, result.Problems);

@@ -32,13 +32,13 @@ internal static class StageScene
 
     private static JsonObject Part(Part part, int body, string mark)
     {
-        var finish = Finish.Of(part.Material);
+        var finish = Finish.Of(part.Material, part.Colour);
         return new()
         {
             ["name"] = part.Name,
             ["body"] = body,
             ["mark"] = mark,
-            ["colour"] = part.Material.Colour,
+            ["colour"] = part.Colour ?? part.Material.Colour,
             ["metal"] = finish.Metallic,
             ["rough"] = finish.Roughness,
             ["case"] = part.Kind == PartKind.Board,

@@ -14,11 +14,11 @@ internal readonly record struct Finish(double Red, double Green, double Blue, do
     /// <summary>Roughness of drawn or turned metal and of oiled wood (common practice, no source).</summary>
     private const double Metal = 0.4, Wood = 0.75;
 
-    /// <summary>The look of a material.</summary>
-    public static Finish Of(Material material)
+    /// <summary>The look of a material, in a colour of its own (0xRRGGBB) where given.</summary>
+    public static Finish Of(Material material, int? colour)
     {
         var metal = material.Density > LightestMetal;
-        var c = material.Colour;
+        var c = colour ?? material.Colour;
         return new(Linear(c >> 16), Linear((c >> 8) & 0xFF), Linear(c & 0xFF), metal ? 1 : 0, metal ? Metal : Wood);
     }
 

@@ -57,16 +57,16 @@ internal sealed class GlbWriter
             Animate(index[body.Body], "rotation", body.Rotation, keys => numbers.Rotations(Continuous(keys)));
         }
 
-        var used = parts.Select(p => p.Material).Distinct().ToList();
-        foreach (var material in used)
+        var used = parts.Select(p => (p.Material, p.Colour)).Distinct().ToList();
+        foreach (var (material, colour) in used)
         {
-            materials.Add((JsonNode)Look(material));
+            materials.Add((JsonNode)Look(material, colour));
         }
 
         for (var i = 0; i < parts.Count; i++)
         {
             var at = index[parts[i].Body];
-            meshes.Add((JsonNode)Shape(parts[i].Name, shapes[i], bodies[at].Origin, used.IndexOf(parts[i].Material)));
+            meshes.Add((JsonNode)Shape(parts[i].Name, shapes[i], bodies[at].Origin, used.IndexOf((parts[i].Material, parts[i].Colour))));
             children[at].Add(nodes.Count);
             nodes.Add((JsonNode)new JsonObject { ["name"] = parts[i].Name, ["mesh"] = i });
         }
@@ -95,12 +95,12 @@ internal sealed class GlbWriter
         }),
     };
 
-    private static JsonObject Look(Material material)
+    private static JsonObject Look(Material material, int? colour)
     {
-        var finish = Finish.Of(material);
+        var finish = Finish.Of(material, colour);
         return new()
         {
-            ["name"] = material.Name,
+            ["name"] = colour is { } c ? $"{material.Name} #{c:X6}" : material.Name,
             ["pbrMetallicRoughness"] = new JsonObject
             {
                 ["baseColorFactor"] = new JsonArray(finish.Red, finish.Green, finish.Blue, 1),

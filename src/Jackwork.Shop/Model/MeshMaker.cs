@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 
 namespace Jackwork.Shop.Model;
 
@@ -13,12 +14,15 @@ namespace Jackwork.Shop.Model;
 internal sealed class MeshMaker
 {
     /// <summary>Faces that turn by more than this from one to the next meet in a sharp edge, rad: 40 degrees.</summary>
-    private const double Crease = 40 * Math.PI / 180;
+    public const double Crease = 40 * Math.PI / 180;
+
+    /// <summary>Points within this distance, mm, are one: ten times what single precision tells apart 100 mm from the origin.</summary>
+    private const double Together = 1e-4;
 
     /// <summary>Doubled area below which a face is too narrow to say which way it looks, mm^2.</summary>
     private const double Sliver = 1e-9;
 
-    private readonly Weld weld = new();
+    private readonly Weld weld = new(Together);
     private readonly List<int[]> faces = [];
     private readonly List<Vec3> normals = [];
     private readonly Dictionary<int, List<(int Face, double Angle)>> around = [];

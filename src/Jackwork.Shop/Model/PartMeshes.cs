@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jackwork.Checks;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 using Jackwork.Motion;
 using Jackwork.Parts;
 using Jackwork.Shop.Package;
@@ -9,7 +10,7 @@ using Jackwork.Solids;
 namespace Jackwork.Shop.Model;
 
 /// <summary>The mesh of every part, mm, in the coordinates that the part is given in.</summary>
-/// <remarks>Cams and wheels are cut from their profiles, with teeth and bores; every other part is its solid.</remarks>
+/// <remarks>Cams and wheels are cut from their profiles, with teeth and bores; a part that is a mesh is that mesh; every other part is its solid.</remarks>
 internal static class PartMeshes
 {
     /// <summary>Greatest distance between a round face and its flats, mm.</summary>
@@ -23,13 +24,16 @@ internal static class PartMeshes
     {
         var cams = new Queue<Profile>(profiles.Where(p => p.Folder == "cams"));
         var wheels = new Queue<Profile>(Wheels(proof, [.. profiles.Where(p => p.Folder == "gears")]));
-        return [.. proof.Assembly.Parts.Select(p => MeshMaker.Of(Tessellation.Of(p.Kind switch
+        return [.. proof.Assembly.Parts.Select(p => MeshMaker.Of(p.Mesh is { } mesh ? Surface(mesh) : Tessellation.Of(p.Kind switch
         {
             PartKind.Cam => Plate(proof.Machine, p, cams.Dequeue()),
             PartKind.Wheel => Plate(proof.Machine, p, wheels.Dequeue()),
             _ => p.Pieces,
         }, Sagitta)))];
     }
+
+    private static IReadOnlyList<ImmutableArray<Point3>> Surface(TriangleMesh mesh) =>
+        [.. mesh.Triangles.Select(t => ImmutableArray.Create(mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]))];
 
     // Profiles come by twos, driver's and driven's, for each pair; a pair with a ring has no parts.
     private static IEnumerable<Profile> Wheels(Proof proof, List<Profile> gears) =>

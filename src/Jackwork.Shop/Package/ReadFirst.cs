@@ -13,12 +13,22 @@ internal static class ReadFirst
         "Rotating cutters: eye protection, no gloves or loose sleeves, work clamped down; never reach in while the spindle turns.",
         "Dust of plywood and hardwood: extraction at the cutter and a mask; hardwood dust is counted as a cause of cancer.",
         "Never put PVC under a laser: it gives off hydrogen chloride.",
-        "Brazing: ventilate, and use cadmium-free filler.",
+        "Brazing: ventilate against fumes of flux and filler, and use cadmium-free filler.",
         "Lathe work: no loose clothing, chuck key out before the start.",
         "Finishes: ventilate, no flames, dry soaked rags in the open.",
         "A finished piece has finger traps and small parts. One that is sold as a toy falls under toy-safety law; let a qualified person decide.",
         "Local rules and licensed practice come before anything written here.",
     ];
+
+    // What to mind where parts are joined for good (common practice, no source).
+    private static string Joining(string by) => by switch
+    {
+        "braze" => "brazed. Cadmium-free filler; ventilate, flux and filler give off fumes; nothing that burns near the flame; quench and handle as hot.",
+        "solder" => "soldered. Lead-free solder; ventilate, flux gives off fumes; hot metal burns.",
+        "glue" => "glued. Ventilate, and keep glue off the skin; try the parts together dry first.",
+        "pin" => "pinned. Drill through both together, clamped; eye protection.",
+        _ => "screwed. Drill pilot holes, so that the wood does not split.",
+    };
 
     /// <summary>The text.</summary>
     public static string Write(Proof proof, Verdict verdict, IReadOnlyList<Profile> profiles, int pieces)
@@ -79,6 +89,11 @@ internal static class ReadFirst
         foreach (var c in Cautions)
         {
             Line("  - " + c);
+        }
+
+        foreach (var by in proof.Assembly.Joined.GroupBy(j => j.By))
+        {
+            Line($"  - {string.Join(", ", by.Select(j => j.Name))}: {Joining(by.Key)}");
         }
 
         return b.ToString();

@@ -50,12 +50,24 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
         var q = motion.Of(cam.FollowerMember);
         var t = motion.Of(cam.Shaft);
         var rests = new double[q.Length];
+        var turn = StepsOfTurn(motion, cam.Shaft);
         for (var i = 0; i < rests.Length; i++)
         {
-            rests[i] = rolling.Rest(t[i].Value, q[i].Value);
+            rests[i] = i >= turn && Math.Abs(q[i].Value - q[i - turn].Value) < Same ? rests[i - turn] : rolling.Rest(t[i].Value, q[i].Value);
         }
 
         return rests;
+    }
+
+    /// <summary>Difference of coordinates that rounding makes from one turn of a shaft to the next, rad or mm.</summary>
+    private const double Same = 1e-11;
+
+    // Steps in one turn of a shaft; more than there are where it isn't a whole number.
+    private static int StepsOfTurn(Motion.Motion motion, int shaft)
+    {
+        var turns = motion.Machine.Turns[shaft] is { } t ? Math.Abs(t.Value) * motion.Machine.Performance.Length / (2 * Math.PI) : 0;
+        var whole = (int)Math.Round(turns);
+        return whole > 0 && Math.Abs(turns - whole) < Same && motion.Steps % whole == 0 ? motion.Steps / whole : int.MaxValue;
     }
 
     private static AsCutResult Follower(Motion.Motion motion, Cam cam, double[] rests)

@@ -1,4 +1,5 @@
 using Jackwork.Design;
+using Jackwork.Parts;
 
 namespace Jackwork.Checks;
 
@@ -24,12 +25,29 @@ internal sealed class ClearanceCheck : ICheck
         {
             var shaft = proof.Machine.Acted.Count > 0 ? proof.Machine.Acted[0].Shaft : proof.Machine.Crank;
             var where = FormattableString.Invariant($"at [{c.OnA.X:0.#}, {c.OnA.Y:0.#}, {c.OnA.Z:0.#}]");
+            var what = c.Min switch
+            {
+                >= Shown => FormattableString.Invariant($"come within {c.Min:0.##} mm of each other, limit {c.Least:0.##} mm,"),
+                > -Shown => "touch each other",
+                _ when c.Least < 0 => FormattableString.Invariant($"press {-c.Min:0.##} mm into each other, at most {-c.Least:0.##} mm is meant,"),
+                _ => FormattableString.Invariant($"run {-c.Min:0.##} mm into each other"),
+            };
             yield return new(
                 Level.Fault, Name, $"{c.A.Name} / {c.B.Name}", Proof.Deg(c.FirstBelow!.Value), Proof.Deg(c.AtCrank), c.Min, c.Least, "mm",
-                c.Min > 0
-                    ? FormattableString.Invariant($"'{c.A.Name}' and '{c.B.Name}' come within {c.Min:0.##} mm of each other {where} at {proof.Where(c.AtCrank, shaft)}, limit {c.Least:0.##} mm; first below it at {proof.Where(c.FirstBelow.Value, shaft)}")
-                    : FormattableString.Invariant($"'{c.A.Name}' and '{c.B.Name}' run {-c.Min:0.##} mm into each other {where} at {proof.Where(c.AtCrank, shaft)}; first below the limit at {proof.Where(c.FirstBelow.Value, shaft)}"),
-                FormattableString.Invariant($"Move one of them by {c.Least - c.Min:0.#} mm or more, make it smaller there, or name the pair under 'touching' if they are meant to"));
+                $"'{c.A.Name}' and '{c.B.Name}' {what} {where} at {proof.Where(c.AtCrank, shaft)}; first below the limit at {proof.Where(c.FirstBelow.Value, shaft)}",
+                Advice(c));
         }
+    }
+
+    /// <summary>Smallest distance or depth that is told as a number, mm.</summary>
+    private const double Shown = 0.005;
+
+    private static string Advice(Clearance c)
+    {
+        // Rounded up, so that what is advised is enough.
+        var by = Math.Ceiling(10 * (c.Least - c.Min)) / 10;
+        return c.A.Kind == PartKind.Board || c.B.Kind == PartKind.Board
+            ? FormattableString.Invariant($"Make the opening reach {by:0.#} mm or more farther there, or move what passes through it, or name the pair under 'touching' if they are meant to")
+            : FormattableString.Invariant($"Move one of them by {by:0.#} mm or more, make it smaller there, or name the pair under 'touching' if they are meant to");
     }
 }

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Jackwork.Motion;
+using Jackwork.Parts;
 
 namespace Jackwork.Checks;
 
@@ -31,6 +32,7 @@ public static class ResultJson
             ["cams"] = Array(proof.Cams.Select((_, k) => Cam(proof, k))),
             ["gears"] = Array(proof.Gears.Select(g => Gear(machine, g))),
             ["parts"] = Array(proof.Assembly.Parts.Select(p => Part(machine, p))),
+            ["joined"] = Array(proof.Assembly.Joined.Select(Joined)),
             ["clearance"] = Array(proof.Clearances.Select(Clearance)),
             ["stacks"] = Array(proof.Stacks.Select(s => StackJson.Of(proof, s))),
             ["findings"] = Array(verdict.Findings.Select(Finding)),
@@ -130,7 +132,17 @@ public static class ResultJson
         ["kind"] = p.Kind.ToString().ToLowerInvariant(),
         ["on"] = p.Body.IsRod ? $"rod of {machine.NameOf(p.Body.Member)}" : machine.NameOf(p.Body.Member),
         ["material"] = p.Material.Name,
+        ["process"] = p.Process.Words(),
         ["massG"] = Number(p.Mass),
+        ["partOf"] = p.PartOf,
+    };
+
+    private static JsonObject Joined(Parts.Joined j) => new()
+    {
+        ["name"] = j.Name,
+        ["by"] = j.By,
+        ["parts"] = new JsonArray([.. j.Parts.Select(p => JsonValue.Create(p.Name))]),
+        ["massG"] = Number(j.Mass),
     };
 
     private static JsonObject Clearance(Parts.Clearance c) => new()

@@ -67,7 +67,7 @@ internal sealed class DesignSource
             return changed with { Text = by.Text, Extent = e with { End = e.End + by.Growth } };
         }
 
-        if (e.End < by.End)
+        if (e.End < by.End || (e.Start >= by.End && by.Growth == 0))
         {
             return node;
         }
@@ -75,9 +75,20 @@ internal sealed class DesignSource
         var to = e with { Start = e.Start >= by.End ? e.Start + by.Growth : e.Start, End = e.End + by.Growth };
         return e.Form == Form.Alias ? node with { Extent = to } : node switch
         {
-            ListNode l => l with { Extent = to, Items = [.. l.Items.Select(i => Shifted(i, changed, by))] },
-            MapNode m => m with { Extent = to, Entries = [.. m.Entries.Select(x => ((ScalarNode)Shifted(x.Key, changed, by), Shifted(x.Value, changed, by)))] },
+            ListNode l => l with { Extent = to, Items = Shifted(l.Items, i => Shifted(i, changed, by)) },
+            MapNode m => m with { Extent = to, Entries = Shifted(m.Entries, x => ((ScalarNode)Shifted(x.Key, changed, by), Shifted(x.Value, changed, by))) },
             _ => node with { Extent = to },
         };
+    }
+
+    private static T[] Shifted<T>(IReadOnlyList<T> items, Func<T, T> shift)
+    {
+        var shifted = new T[items.Count];
+        for (var i = 0; i < shifted.Length; i++)
+        {
+            shifted[i] = shift(items[i]);
+        }
+
+        return shifted;
     }
 }

@@ -68,6 +68,10 @@ public sealed record DesignSpec
     [Key("Parts of the figure and whatever else no drive asks for, each under its name.")]
     public NamedMap<PartSpec>? Parts { get; init; }
 
+    /// <summary>Parts made into one.</summary>
+    [Key("Parts that are joined into one for good.")]
+    public IReadOnlyList<JoinedSpec>? Joined { get; init; }
+
     /// <summary>Pairs that may touch.</summary>
     [Key("Pairs of parts, or of members, that are meant to touch or are made as one; they are left out of the clearance check.", Refers = Refers.Part)]
     public IReadOnlyList<IReadOnlyList<string>>? Touching { get; init; }

@@ -47,6 +47,12 @@ public static class FormatPage
             b.Append(CultureInfo.InvariantCulture, $"\n```yaml\n{section.Example}\n```\n\n");
         }
 
+        b.Append("## Table of materials\n\n| name | density, g/cm^3 | source of the density |\n| --- | --- | --- |\n");
+        foreach (var m in Material.All)
+        {
+            b.Append(CultureInfo.InvariantCulture, $"| {m.Name} | {m.Density} | {m.Source} |\n");
+        }
+
         return b.ToString().TrimEnd('\n') + "\n";
     }
 

@@ -3,11 +3,12 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>A part that no drive asks for: the figure, its surroundings, brackets.</summary>
-[Section("parts", "Parts of the figure and whatever else stands on the case or on a member, each under its name, where it stands as drawn. Each has exactly one of `box`, `rod`, `tube`, `ball`, `turned` and `carved`.", """
+[Section("parts", "Parts of the figure and whatever else stands on the case or on a member, each under its name, where it stands as drawn. Each has exactly one of `box`, `rod`, `tube`, `ball`, `turned`, `carved`, `mesh`, `support`, `washer` and `screw`.", """
     parts:
       tower: {box: {at: [0, 190, -20], size: [40, 40, 30]}, material: limewood}
       nose: {on: head, ball: {at: [0, 165, 22], diameter: 6}, material: limewood}
-      bell: {turned: {from: [60, 200, 0], along: -y, profile: [[0, 4], [4, 14], [16, 20]]}, material: brass}
+      bell: {turned: {from: [60, 200, 0], along: -y, profile: [[0, 4], [4, 14], [16, 20]]}, material: brass, process: bought}
+      flag: {box: {at: [0, 215, -20], size: [20, 10, 1]}, material: birch-plywood, process: routed, colour: "#B0302A"}
     """)]
 public sealed record PartSpec
 {
@@ -39,16 +40,40 @@ public sealed record PartSpec
     [Key("A carved block: the smallest convex body round these points.", Unit = "mm")]
     public IReadOnlyList<Point3>? Carved { get; init; }
 
+    /// <summary>A mesh.</summary>
+    [Key("A shape modelled elsewhere and kept in a file.")]
+    public MeshSpec? Mesh { get; init; }
+
+    /// <summary>A post with a bearing.</summary>
+    [Key("A post with a bearing for a shaft or axle.")]
+    public SupportSpec? Support { get; init; }
+
+    /// <summary>A washer.</summary>
+    [Key("A washer or shim ring.")]
+    public WasherSpec? Washer { get; init; }
+
+    /// <summary>A screw.</summary>
+    [Key("A screw.")]
+    public ScrewSpec? Screw { get; init; }
+
     /// <summary>Material.</summary>
-    [Key("Material, from the table of materials; limewood if not given.")]
+    [Key("Material, from the table of materials; limewood if not given, of a support beech, of a washer or screw steel.")]
     public string? Material { get; init; }
+
+    /// <summary>How it is made.</summary>
+    [Key("How it is made, where the usual way of its shape doesn't suit: `routed` from sheet, `turned`, `cut` from bar, `bent` from wire, `carved`, `sawn` from board or block, `bought`.", Words = "routed turned cut bent carved sawn bought")]
+    public string? Process { get; init; }
+
+    /// <summary>Colour in models.</summary>
+    [Key("Colour in models, `\"#rrggbb\"` in quotes; that of the material if not given.")]
+    public string? Colour { get; init; }
 
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }
 }
 
-/// <summary>A block.</summary>
+/// <summary>A block with square corners, as sawn from the board.</summary>
 [Section("box", "A block with its edges along x, y and z.", """
     parts:
       plinth: {box: {at: [0, 5, 0], size: [60, 10, 40]}}
@@ -84,7 +109,7 @@ public sealed record RodShapeSpec
     public double Diameter { get; init; }
 }
 
-/// <summary>A tube.</summary>
+/// <summary>A round tube with flat ends, such as a neck or a spacer.</summary>
 [Section("tube", "A round tube with flat ends.", """
     parts:
       neck: {tube: {from: [0, 150, 0], to: [0, 200, 0], diameter: 10, bore: 7}, material: brass}
@@ -108,7 +133,7 @@ public sealed record TubeSpec
     public double Bore { get; init; }
 }
 
-/// <summary>A ball.</summary>
+/// <summary>A ball of one material, such as an eye or a knob.</summary>
 [Section("ball", "A ball.", """
     parts:
       knob: {ball: {at: [0, 60, 0], diameter: 12}}

@@ -23,6 +23,7 @@ internal static class SolidProblems
             NotePart(spec, name, part, problems);
         }
 
+        HardwareProblems.Note(spec, problems);
         NoteTouching(spec, problems);
     }
 
@@ -71,10 +72,10 @@ internal static class SolidProblems
         }
 
         NoteMaterial(part.Material, $"{path}.material", problems);
-        object?[] shapes = [part.Box, part.Rod, part.Tube, part.Ball, part.Turned, part.Carved];
+        object?[] shapes = [part.Box, part.Rod, part.Tube, part.Ball, part.Turned, part.Carved, part.Mesh, part.Support, part.Washer, part.Screw];
         if (shapes.Count(s => s is not null) != 1)
         {
-            problems.Add(path, shapes.All(s => s is null) ? $"'{name}' has no shape" : $"'{name}' has more than one shape", "Give it exactly one of box, rod, tube, ball, turned and carved");
+            problems.Add(path, shapes.All(s => s is null) ? $"'{name}' has no shape" : $"'{name}' has more than one shape", "Give it exactly one of box, rod, tube, ball, turned, carved, mesh, support, washer and screw");
         }
 
         if (part.Rod is { } r && r.From == r.To)
@@ -133,7 +134,8 @@ internal static class SolidProblems
         }
     }
 
-    private static void NoteMaterial(string? material, string path, ProblemList problems)
+    /// <summary>Notes a material that the table doesn't have.</summary>
+    public static void NoteMaterial(string? material, string path, ProblemList problems)
     {
         if (material is not null && Material.Find(material) is null)
         {

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Jackwork.Design;
+using Jackwork.Meshes;
 
 namespace Jackwork.Motion;
 
@@ -37,8 +39,14 @@ public sealed class Machine
     /// <summary>Crank speed of the design, rad/s.</summary>
     public double CrankSpeed => Design.Crank.Rpm * 2 * Math.PI / 60;
 
+    /// <summary>The meshes of the design's parts by the parts' names, mm, where they stand as drawn.</summary>
+    public IReadOnlyDictionary<string, TriangleMesh> Meshes { get; internal init; } = ImmutableDictionary<string, TriangleMesh>.Empty;
+
     /// <summary>The order of solving from a chart's demand.</summary>
     internal Plan Plan { get; init; } = null!;
+
+    /// <summary>The same machine with another text of its design, which must not change its motion.</summary>
+    internal Machine With(DesignSpec design) => new(design, Members, Drives, Acted, Rules, Turns, Performance, Crank) { Plan = Plan };
 
     /// <summary>Index of a member by name.</summary>
     public int IndexOf(string name)

@@ -1,4 +1,5 @@
 using Jackwork.Design;
+using Jackwork.Meshes;
 
 namespace Jackwork.Motion;
 
@@ -11,10 +12,14 @@ public sealed record MachineResult(Machine? Machine, IReadOnlyList<Problem> Prob
 public static class MachineBuilder
 {
     /// <summary>Reads a design's text and makes its machine.</summary>
-    public static MachineResult Build(string text) => Build(DesignReader.Read(text));
+    /// <param name="text">The design file.</param>
+    /// <param name="files">Gives the bytes of a file of the design's folder by its <see cref="DesignPath"/>, null for none; not needed for a design that names none.</param>
+    public static MachineResult Build(string text, Func<string, byte[]?>? files = null) => Build(DesignReader.Read(text), files);
 
     /// <summary>Makes the machine of a design that was read; problems of the reading are handed on.</summary>
-    public static MachineResult Build(DesignReading reading)
+    /// <param name="reading">What reading the design gave.</param>
+    /// <param name="files">Gives the bytes of a file of the design's folder, as above.</param>
+    public static MachineResult Build(DesignReading reading, Func<string, byte[]?>? files = null)
     {
         if (reading.Spec is not { } spec)
         {
@@ -22,13 +27,14 @@ public static class MachineBuilder
         }
 
         var problems = reading.Places;
-        var machine = Build(spec, problems);
+        var machine = Build(spec, files, problems);
         return new(problems.IsEmpty ? machine : null, problems.All);
     }
 
-    private static Machine? Build(DesignSpec spec, ProblemList problems)
+    private static Machine? Build(DesignSpec spec, Func<string, byte[]?>? files, ProblemList problems)
     {
         SolidProblems.Note(spec, problems);
+        var meshes = MeshParts.Read(spec, files, problems);
         var joints = new MemberBuilder(spec, problems);
         if (joints.Build() is not { } members)
         {
@@ -49,7 +55,7 @@ public static class MachineBuilder
 
         NoteUnclearBranches(members, plan, problems);
         return Trains.Whole(turns!, drives!, acted, problems) is { } performance
-            ? new(spec, members, drives!, acted, rules, turns!, performance, crank) { Plan = plan }
+            ? new(spec, members, drives!, acted, rules, turns!, performance, crank) { Plan = plan, Meshes = meshes }
             : null;
     }
 

@@ -10,9 +10,6 @@ namespace Jackwork.Parts;
 /// <param name="Rim">Its outline, mm.</param>
 internal sealed record BoardPlace(string Name, Frame Frame, Outline Rim)
 {
-    /// <summary>Play of a bearing's hole, mm in diameter.</summary>
-    private const double Play = 0.1;
-
     /// <summary>All six, left and right between the others, front and back covering their ends.</summary>
     public static IEnumerable<BoardPlace> All(Point3 a, Point3 b, double t)
     {
@@ -43,8 +40,15 @@ internal sealed record BoardPlace(string Name, Frame Frame, Outline Rim)
         var (min, max) = Rim.Bounds();
         var within = least.X > min.X && most.X < max.X && least.Y > min.Y && most.Y < max.Y;
         return within && most.Z > 0 && least.Z < thickness && Math.Abs(width - height) < 1e-6
-            ? Outline.Circle(new((least.X + most.X) / 2, (least.Y + most.Y) / 2), (width + Play) / 2)
+            ? Outline.Circle(new((least.X + most.X) / 2, (least.Y + most.Y) / 2), (width + Fits.Running) / 2)
             : null;
+    }
+
+    /// <summary>Whether a hole leaves wood all round it.</summary>
+    public bool Holds(Outline hole)
+    {
+        var ((a, b), (p, q)) = (Rim.Bounds(), hole.Bounds());
+        return p.X > a.X && p.Y > a.Y && q.X < b.X && q.Y < b.Y;
     }
 
     private Point2 Flat(Point3 p)

@@ -35,17 +35,11 @@ public sealed class BodyFrames
         }
 
         var rod = (RodDrive)machine.Drives[body.Member];
-        return OfRod(rod, OfMember(rod.Driver, place, Member.Case), OfMember(rod.Driven, place, Member.Case));
-    }
-
-    /// <summary>The frame of a rod whose ends are carried by two frames: x along it from the driver's pin.</summary>
-    /// <remarks>A rod can spin between its pins; it is shown not to: its y stays nearest to the direction that it has as drawn.</remarks>
-    internal static Frame OfRod(RodDrive rod, in Frame driver, in Frame driven)
-    {
-        var p = driver.Apply(rod.DriverPin);
-        var x = (driven.Apply(rod.DrivenPin) - p).Unit();
-        var y = (rod.DrivenPin - rod.DriverPin).Unit().AnyPerpendicular().Across(x).Unit();
-        return new(x, y, x.Cross(y), p);
+        var hinge = RodFrame.Hinge(machine, rod);
+        return RodFrame.Of(
+            OfMember(rod.Driver, place, Member.Case).Apply(rod.DriverPin),
+            OfMember(rod.Driven, place, Member.Case).Apply(rod.DrivenPin),
+            OfMember(hinge.Member, place, Member.Case).Apply(hinge.Axis));
     }
 
     /// <summary>The innermost member, or the case, that carries both bodies (or is one of them).</summary>

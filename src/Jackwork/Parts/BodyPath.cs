@@ -8,8 +8,9 @@ namespace Jackwork.Parts;
 /// Over a stretch from t0 to t1 the chord of a frame F is (1 - u) F(t0) + u F(t1), u = (t - t0)/(t1 - t0). The bow of the stretch is the
 /// largest departure of F from it, kept as that of a point or line of the body that moves little (<c>Shift</c>, mm) and that of the three axes together
 /// (<c>Turn</c>, root of the sum of squares): no point at the distance r from it departs from its own chord by more than
-/// Shift + Turn r. Within a step it is taken as half the larger of the second differences at its ends, twice to four times what a smooth
-/// motion or a corner makes of them; over longer stretches by
+/// Shift + Turn r. The shortest stretches whose bow is kept are two steps long (one where a performance has an odd number): it is taken as
+/// half the larger of the second differences at their ends, twice to four times what a smooth motion or a corner makes of them, and
+/// as falling with the square of the length within them; over longer stretches
 ///   bow(whole) &lt;= max(bow(halves)) + |F(middle) - chord(middle)|,
 /// since the halves' chords depart from the whole's by no more than the middle does.
 /// </remarks>
@@ -19,6 +20,12 @@ internal abstract class BodyPath
     public const int TopLevel = 6;
 
     private (double Shift, double Turn)[][]? bows;
+
+    /// <summary>Level of the shortest stretches whose bow is kept: 1, or 0 for an odd number of steps.</summary>
+    private int lowest;
+
+    /// <summary>Steps from one kept place to the next.</summary>
+    protected int Grain => 1 << lowest;
 
     /// <summary>Whether it doesn't move at all.</summary>
     public virtual bool IsStill => false;
@@ -37,39 +44,54 @@ internal abstract class BodyPath
             return 0;
         }
 
-        var (shift, turn) = bows[Math.Max(0, s.Level)][s.Index];
-        var bow = shift + turn * reach;
-        return s.Level >= 0 ? bow : s.Length * s.Length * bow;
+        if (s.Level >= lowest)
+        {
+            var (shift, turn) = bows[s.Level - lowest][s.Index];
+            return shift + turn * reach;
+        }
+
+        // Within the shortest: below level 0 the index is that of the step.
+        var within = bows[0][s.Index >> lowest];
+        var share = s.Length / Grain;
+        return share * share * (within.Shift + within.Turn * reach);
     }
 
-    /// <summary>How far the frame at step <paramref name="middle"/> lies from the chord of two other steps at <paramref name="u"/>.</summary>
+    /// <summary>How far the kept frame number <paramref name="middle"/> lies from the chord of two others at <paramref name="u"/>.</summary>
     protected abstract (double Shift, double Turn) Departure(int from, int middle, int to, double u);
 
-    /// <summary>Works out the bows of all stretches of a performance.</summary>
-    protected void Measure(int steps)
+    /// <summary>Number of places to keep for a performance, the end included; sets the grain.</summary>
+    protected int Places(int steps)
+    {
+        lowest = steps % 2 == 0 ? 1 : 0;
+        return steps / Grain + 1;
+    }
+
+    /// <summary>Works out the bows of all stretches from the places kept.</summary>
+    protected void Measure(int places)
     {
         // Half a second difference is the middle frame's departure from the chord of its neighbours; the end of the performance is its start.
-        var second = new (double Shift, double Turn)[steps + 1];
-        for (var i = 1; i < steps; i++)
+        var last = places - 1;
+        var second = new (double Shift, double Turn)[places];
+        for (var i = 1; i < last; i++)
         {
             second[i] = Departure(i - 1, i, i + 1, 0.5);
         }
 
-        second[0] = second[steps] = Departure(steps - 1, 0, 1, 0.5);
-        bows = new (double Shift, double Turn)[TopLevel + 1][];
-        bows[0] = new (double, double)[steps];
-        for (var i = 0; i < steps; i++)
+        second[0] = second[last] = Departure(last - 1, 0, 1, 0.5);
+        bows = new (double Shift, double Turn)[TopLevel + 1 - lowest][];
+        bows[0] = new (double, double)[last];
+        for (var i = 0; i < last; i++)
         {
             bows[0][i] = (Math.Max(second[i].Shift, second[i + 1].Shift), Math.Max(second[i].Turn, second[i + 1].Turn));
         }
 
-        for (var level = 1; level <= TopLevel; level++)
+        for (var level = 1; level < bows.Length; level++)
         {
-            bows[level] = Longer(level, bows[level - 1], steps);
+            bows[level] = Longer(level, bows[level - 1], last);
         }
     }
 
-    private (double Shift, double Turn)[] Longer(int level, (double Shift, double Turn)[] halves, int steps)
+    private (double Shift, double Turn)[] Longer(int level, (double Shift, double Turn)[] halves, int last)
     {
         var whole = new (double Shift, double Turn)[(halves.Length + 1) / 2];
         for (var k = 0; k < whole.Length; k++)
@@ -80,12 +102,19 @@ internal abstract class BodyPath
                 continue;
             }
 
-            var (from, middle, to) = (k << level, (2 * k + 1) << (level - 1), Math.Min((k + 1) << level, steps));
+            var (from, middle, to) = (k << level, (2 * k + 1) << (level - 1), Math.Min((k + 1) << level, last));
             var off = Departure(from, middle, to, (middle - from) / (double)(to - from));
             var (a, b) = (halves[2 * k], halves[2 * k + 1]);
             whole[k] = (Math.Max(a.Shift, b.Shift) + off.Shift, Math.Max(a.Turn, b.Turn) + off.Turn);
         }
 
         return whole;
+    }
+
+    /// <summary>The number of a kept place, or -1 for a place between two.</summary>
+    protected int Kept(double place)
+    {
+        var i = (int)place;
+        return i == place && i % Grain == 0 ? i / Grain : -1;
     }
 }

@@ -11,7 +11,7 @@ namespace Jackwork.Parts;
 internal sealed class ClearanceSweep(Machine machine, Sweep sweep, Assembly assembly, double usual)
 {
     /// <summary>Distance beyond which a pair is not reported, mm.</summary>
-    public const double Report = 2;
+    public const double Report = 1;
 
     private readonly PairSearch search = new(sweep.Bodies.Steps);
     private readonly double far = Math.Max(Report, Math.Max(usual, (machine.Design.Apart ?? []).Max(a => (double?)a.Least) ?? 0)) + PairSearch.Margin;
@@ -59,22 +59,36 @@ internal sealed class ClearanceSweep(Machine machine, Sweep sweep, Assembly asse
 
         // Of what is meant to touch only a depth is of interest.
         var bound = least < 0 ? least + PairSearch.Margin : far;
-        if (floor > bound || search.Least(first, second, bound, floor) is not { } nearest || (least < 0 && nearest.Parts.Apart.Signed >= least))
+        var nearest = floor > bound ? null : search.Least(first, second, bound, floor);
+        if (Within(first, a, second, b) && nearest is not { Parts.Apart.Signed: <= 0 })
+        {
+            // Within the mesh and never at its surface: as deep as the surface is far.
+            var d = PartDistance.Between(a.Set, first.At(0), b.Set, second.At(0))!.Value.Apart;
+            var out0 = sweep.Bodies.At(new(carrier), 0);
+            return new(a, b, -d.Distance, 0, out0.Apply(d.OnFirst), out0.Apply(d.OnSecond), least, 0);
+        }
+
+        if (nearest is not { } n || (least < 0 && n.Parts.Apart.Signed >= least))
         {
             return null;
         }
 
-        var apart = nearest.Parts.Apart.In(first.At(nearest.Place));
+        var apart = n.Parts.Apart.In(first.At(n.Place));
         var below = apart.Signed >= least ? null : first.IsStill && second.IsStill ? 0 : search.First(first, second, least);
-        var outside = sweep.Bodies.At(new(carrier), nearest.Place);
+        var outside = sweep.Bodies.At(new(carrier), n.Place);
         return new(
             a,
             b,
             apart.Signed,
-            machine.Performance.At(nearest.Place),
+            machine.Performance.At(n.Place),
             outside.Apply(apart.OnFirst),
             outside.Apply(apart.OnSecond),
             least,
             below is { } at ? machine.Performance.At(at) : null);
     }
+
+    // Whether one of the two stands within the surface of a mesh at the start. Where they never touch, that holds for the whole performance.
+    private static bool Within(in Mover first, Part a, in Mover second, Part b) =>
+        (a.Mesh?.Contains(first.At(0).Undo(second.At(0).Apply(b.Set.Pieces[0].Ball.Centre))) ?? false)
+        || (b.Mesh?.Contains(second.At(0).Undo(first.At(0).Apply(a.Set.Pieces[0].Ball.Centre))) ?? false);
 }

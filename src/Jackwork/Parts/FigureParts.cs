@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Jackwork.Design;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -9,29 +10,66 @@ namespace Jackwork.Parts;
 /// <summary>The parts that the design adds by itself.</summary>
 internal static class FigureParts
 {
-    /// <summary>Flat faces round a tube's bore: 0.5 % of its radius is lost to them at the most.</summary>
-    private const int TubeFaces = 32;
-
     /// <summary>The parts in the order of the design.</summary>
-    public static IEnumerable<Part> Of(Machine machine)
+    /// <param name="machine">The machine.</param>
+    /// <param name="made">The parts made so far, shafts and axles among them.</param>
+    public static IEnumerable<Part> Of(Machine machine, IReadOnlyList<Part> made)
     {
         foreach (var (name, spec) in machine.Design.Parts ?? NamedMap<PartSpec>.Empty)
         {
             var body = spec.On is null or Names.Case ? Body.Case : new(machine.IndexOf(spec.On));
-            var (pieces, volume) = Shape(spec);
-            yield return new(name, PartKind.Figure, body, pieces, volume, Material.Named(spec.Material ?? "limewood"))
+            foreach (var part in Parts(machine, name, spec, body, made))
             {
-                RoundAbout = Line(spec),
-                Plates = spec.Tube is { } t ? [PlateShape.Ring(t.From, t.To, t.Diameter / 2, t.Bore)] : [],
-            };
+                // What comes with a part, as the bush of a support, is made in its own way.
+                yield return part.Name == name
+                    ? part with { Process = Chosen(spec) ?? part.Process, Colour = Colours.Read(spec.Colour) }
+                    : part;
+            }
         }
     }
+
+    private static IEnumerable<Part> Parts(Machine machine, string name, PartSpec spec, Body body, IReadOnlyList<Part> made)
+    {
+        Material Of(string usual) => Material.Named(spec.Material ?? usual);
+        if (spec.Support is { } support)
+        {
+            return SupportParts.Of(machine, name, support, Of("beech"), made);
+        }
+
+        if (spec.Tube is { } t)
+        {
+            return [new TubeSolid(t.From, t.To, t.Diameter, t.Bore).Part(name, PartKind.Figure, body, Of("limewood"))];
+        }
+
+        if (spec.Washer is { } washer)
+        {
+            return [ScrewParts.Washer(name, body, washer, Of("steel"))];
+        }
+
+        if (spec.Screw is { } screw)
+        {
+            return [ScrewParts.Screw(name, body, screw, Of("steel"))];
+        }
+
+        var mesh = machine.Meshes.GetValueOrDefault(name);
+        var (pieces, volume) = mesh is null ? Shape(spec) : Shape(mesh);
+        return [new(name, PartKind.Figure, body, pieces, volume, Of("limewood")) { RoundAbout = Line(spec), Mesh = mesh }];
+    }
+
+    // As the design says, else by the shape.
+    private static Process? Chosen(PartSpec spec) => spec switch
+    {
+        { Process: { } word } => Enum.Parse<Process>(word, ignoreCase: true),
+        { Box: not null } => Process.Sawn,
+        { Rod: not null } => Process.Cut,
+        { Tube: not null } or { Turned: not null } or { Ball: not null } => Process.Turned,
+        _ => null,
+    };
 
     // The line that a round shape is round about; a ball is round about every line, which no check has use for.
     private static (Point3, Vec3)? Line(PartSpec spec) => spec switch
     {
         { Rod: { } r } => (r.From, (r.To - r.From).Unit()),
-        { Tube: { } t } => (t.From, (t.To - t.From).Unit()),
         { Turned: { } t } => (t.From, t.Along.Unit()),
         _ => null,
     };
@@ -41,27 +79,13 @@ internal static class FigureParts
         { Box: { } b } => ([ConvexPiece.Box(Frame.Translation(b.At - default(Point3)), new(b.Size[0], b.Size[1], b.Size[2]))], b.Size[0] * b.Size[1] * b.Size[2]),
         { Rod: { } r } => ([ConvexPiece.Cylinder(r.From, r.To, r.Diameter / 2)], Math.PI * r.Diameter * r.Diameter / 4 * r.From.DistanceTo(r.To)),
         { Ball: { } b } => ([ConvexPiece.Round(b.At, b.Diameter / 2)], Math.PI * b.Diameter * b.Diameter * b.Diameter / 6),
-        { Tube: { } t } => (Tube(t), Math.PI * (t.Diameter * t.Diameter - t.Bore * t.Bore) / 4 * t.From.DistanceTo(t.To)),
         { Turned: { } t } => Turned(t),
         _ => ([ConvexPiece.Hull([.. spec.Carved!])], HullVolume.Of(spec.Carved!)),
     };
 
-    // A ring of wedges, flat inside and outside, the inside flats touching the bore from within the wood.
-    private static ImmutableArray<ConvexPiece> Tube(TubeSpec t)
-    {
-        var frame = Frame.Along(t.From, (t.To - t.From).Unit());
-        var length = t.From.DistanceTo(t.To);
-        var outer = t.Diameter / 2 / Math.Cos(Math.PI / TubeFaces);
-        var inner = t.Bore / 2;
-        var pieces = ImmutableArray.CreateBuilder<ConvexPiece>(TubeFaces);
-        for (var i = 0; i < TubeFaces; i++)
-        {
-            var (a, b) = (Vec2.FromAngle(2 * Math.PI * i / TubeFaces), Vec2.FromAngle(2 * Math.PI * (i + 1) / TubeFaces));
-            pieces.Add(ConvexPiece.Prism(frame, [Point2.Origin + inner * a, Point2.Origin + outer * a, Point2.Origin + outer * b, Point2.Origin + inner * b], 0, length));
-        }
-
-        return pieces.MoveToImmutable();
-    }
+    // The surface itself, triangle by triangle: distances to it are exact, hollows and all.
+    private static (ImmutableArray<ConvexPiece> Pieces, double Volume) Shape(TriangleMesh mesh) =>
+        ([.. mesh.Triangles.Select(t => ConvexPiece.Hull([mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]))], mesh.Volume);
 
     private static (ImmutableArray<ConvexPiece>, double) Turned(TurnedSpec t)
     {

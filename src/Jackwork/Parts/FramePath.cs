@@ -8,11 +8,7 @@ internal abstract class FramePath : BodyPath
 {
     private Frame[] frames = [];
 
-    public sealed override Frame At(double place)
-    {
-        var i = (int)place;
-        return i == place ? frames[i] : Between(place);
-    }
+    public sealed override Frame At(double place) => Kept(place) is >= 0 and var i ? frames[i] : Between(place);
 
     /// <summary>The point from which its reach is measured, in the body's coordinates.</summary>
     protected abstract Point3 StillPoint { get; }
@@ -23,14 +19,14 @@ internal abstract class FramePath : BodyPath
     /// <summary>Works out the frames at all steps and the bows.</summary>
     protected void Keep(int steps)
     {
-        frames = new Frame[steps + 1];
-        for (var i = 0; i < steps; i++)
+        frames = new Frame[Places(steps)];
+        for (var i = 0; i < frames.Length - 1; i++)
         {
-            frames[i] = Between(i);
+            frames[i] = Between(i * Grain);
         }
 
         frames[^1] = frames[0];
-        Measure(steps);
+        Measure(frames.Length);
     }
 
     public sealed override double Reach(in Ball ball) => ball.Centre.DistanceTo(StillPoint) + ball.Radius;

@@ -9,7 +9,10 @@ namespace Jackwork.Parts;
 internal static class LeverParts
 {
     /// <summary>Sizes unless given, mm (common practice, no source).</summary>
-    private const double Thickness = 6, Width = 9, Axle = 4, SlideRod = 5, PinDiameter = 3;
+    private const double Thickness = 6, Width = 9, Axle = 4, PinDiameter = 3;
+
+    /// <summary>Diameter of a slide's rod unless given, mm (common practice, no source).</summary>
+    public const double SlideRod = 5;
 
     /// <summary>How far along the axis a pin may lie from a bar that carries it, mm; beyond, it gets a bar of its own.</summary>
     private const double Near = 12;
@@ -31,13 +34,16 @@ internal static class LeverParts
                 continue;
             }
 
-            var parts = machine.Members[m].Joint.Kind == JointKind.Pivot ? Lever(proof, m, body) : Slide(machine, m, body);
+            var parts = machine.Members[m].Joint.Kind == JointKind.Pivot ? Lever(proof, m, body) : Slide(proof, m, body);
             foreach (var part in parts.Concat(Contact(proof, m)))
             {
                 yield return part;
             }
         }
     }
+
+    /// <summary>What the shaft, axle or slide rod of a member is made of.</summary>
+    public static Material AxleMaterial(Design.BodySpec? body) => Material.Named(body?.AxleMaterial ?? "steel");
 
     /// <summary>The pins at which rods and slots take hold of a member, as drawn.</summary>
     private static IEnumerable<Point3> Pins(Machine machine, int m)
@@ -98,26 +104,46 @@ internal static class LeverParts
         var axle = body?.Axle ?? Axle;
         if (spindle.To > spindle.From)
         {
-            yield return make.Spindle(" spindle", new(m), body?.From ?? spindle.From - half, body?.To ?? spindle.To + half, axle) with { Kind = PartKind.Shaft };
+            yield return make.Spindle(" spindle", new(m), body?.From ?? spindle.From - half, body?.To ?? spindle.To + half, axle) with { Kind = PartKind.Shaft, Material = AxleMaterial(body) };
         }
         else if (axle > 0)
         {
-            yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m };
+            yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m, Material = AxleMaterial(body) };
         }
     }
 
-    private static IEnumerable<Part> Slide(Machine machine, int m, Design.BodySpec? body)
+    private static IEnumerable<Part> Slide(Proof proof, int m, Design.BodySpec? body)
     {
+        var machine = proof.Machine;
         var joint = machine.Members[m].Joint;
         var pin = Pins(machine, m).Cast<Point3?>().FirstOrDefault();
-        if (pin is not { } p)
+        var cam = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
+        var touch = cam is null ? null : FollowerPlace.Middle(machine, cam);
+        var through = machine.Design.Members[machine.Members[m].Name].Slide!.Through;
+        if ((through ?? pin ?? touch) is not { } p)
         {
             yield break;
         }
 
+        // Round its pin; on a roller alone it stands as a stem, away from the cam.
         var diameter = body?.Axle ?? SlideRod;
-        var (from, to) = (body?.From ?? -2 * diameter, body?.To ?? 4 * diameter);
-        yield return new($"{machine.Members[m].Name} slide rod", PartKind.Slide, new(m), [ConvexPiece.Cylinder(p + from * joint.Along, p + to * joint.Along, diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), Steel);
+        if (diameter == 0)
+        {
+            yield break;
+        }
+
+        var stem = through is null && pin is null ? Math.Sign((p - machine.Members[cam!.Shaft].Joint.Foot(p)).Dot(joint.Along)) : 0;
+        var travel = GuideParts.Travel(proof.Motion, m);
+        var reach = GuideParts.Reach(travel, diameter);
+        var (from, to) = stem switch { 0 => (-2 * diameter, reach), > 0 => (0, reach), _ => (-reach, 0) };
+        from = body?.From ?? (body?.To is { } t ? Math.Min(from, t - diameter) : from);
+        to = body?.To ?? Math.Max(to, from + diameter);
+        var rod = new Part($"{machine.Members[m].Name} slide rod", PartKind.Slide, new(m), [ConvexPiece.Cylinder(p + from * joint.Along, p + to * joint.Along, diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), AxleMaterial(body)) { RoundAbout = (p, joint.Along) };
+        yield return rod;
+        if (GuideParts.Place(body?.Guide, (from, to), travel, diameter, through is null) is { } place)
+        {
+            yield return GuideParts.Of(machine, rod, place, p, diameter);
+        }
     }
 
     // The roller or round end in the plane of its cam, and the pin that carries it.

@@ -26,13 +26,16 @@ internal sealed class PairSearch(int steps)
     public const double Margin = 0.1;
 
     /// <summary>Share of a depth by which the deepest moment may be deeper: of parts that run into each other the place matters more.</summary>
-    private const double DepthShare = 0.02;
+    private const double DepthShare = 0.1;
+
+    /// <summary>Length of a stretch, steps, that is not halved any more in search of the deepest moment.</summary>
+    private const double ShortestOfDepth = 1;
 
     /// <summary>Length of a stretch, steps, that is not halved any more: 1e-6 of a degree of the crank, or less.</summary>
     private const double Shortest = 1e-6;
 
     /// <summary>Tests of one pair after which a search ends with what it has: parts that stay within the tolerance of a limit for whole turns.</summary>
-    private const int MostTests = 400_000;
+    private const int MostTests = 40_000;
 
     /// <summary>Most pairs of pieces whose normals are kept.</summary>
     private const int MostNormals = 8192;
@@ -123,7 +126,7 @@ internal sealed class PairSearch(int steps)
                     }
                 }
 
-                if (survivors.Count > 0)
+                if (survivors.Count > 0 && (found is not { Parts.Apart.Signed: < 0 } || over.Length > ShortestOfDepth))
                 {
                     var (earlier, later) = over.Halves(steps);
                     Pass(earlier);

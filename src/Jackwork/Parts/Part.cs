@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
-
+using Jackwork.Meshes;
 using Jackwork.Solids;
 
 namespace Jackwork.Parts;
@@ -44,6 +44,24 @@ public enum PartKind
     /// <summary>A board of the case.</summary>
     Board,
 
+    /// <summary>The grub screw of a hub.</summary>
+    Grub,
+
+    /// <summary>A bush in a board or support.</summary>
+    Bush,
+
+    /// <summary>What a slide runs in.</summary>
+    Guide,
+
+    /// <summary>A post with a bearing.</summary>
+    Support,
+
+    /// <summary>A washer or shim ring.</summary>
+    Washer,
+
+    /// <summary>A screw.</summary>
+    Screw,
+
     /// <summary>Anything that the design adds.</summary>
     Figure,
 }
@@ -66,8 +84,14 @@ public readonly record struct Body(int Member, bool IsRod = false)
 /// <param name="Material">What it is made of.</param>
 public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<ConvexPiece> Pieces, double Volume, Material Material)
 {
+    private readonly double? filled;
+    private readonly Process? process;
+
     /// <summary>The true plates, bores and arcs included, of a part whose pieces were cut from plates; empty where the pieces are the true shape.</summary>
     public ImmutableArray<PlateShape> Plates { get; init; } = [];
+
+    /// <summary>The closed surface of a part that is a mesh, as drawn; null for all others. Its pieces are then its triangles, which nothing touches that lies wholly inside: ask <see cref="TriangleMesh.Contains"/> for that.</summary>
+    public TriangleMesh? Mesh { get; init; }
 
     /// <summary>For an axle: the member that turns on it; else null.</summary>
     public int? Bears { get; init; }
@@ -84,8 +108,31 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
     /// <summary><see cref="Box"/> as a solid.</summary>
     internal ConvexPiece Shell { get; } = ShellOf(BoxOf(Pieces));
 
+    /// <summary>For a washer, bush, guide or support: the line of its bore; what is round about that line may touch it. Else null.</summary>
+    public (Point3 Through, Vec3 Along)? RunsOn { get; init; }
+
+    /// <summary>How much of the volume the material fills, mm^3, where the solid is only the outside: a screw's thread, a hub with its screw's hole.</summary>
+    public double Filled
+    {
+        get => filled ?? Volume;
+        init => filled = value;
+    }
+
+    /// <summary>How it is made.</summary>
+    public Process Process
+    {
+        get => process ?? Processes.Usual(Kind);
+        init => process = value;
+    }
+
+    /// <summary>Colour in models, 0xRRGGBB, in place of the material's; else null.</summary>
+    public int? Colour { get; init; }
+
+    /// <summary>Name of what it is joined into for good; else null.</summary>
+    public string? PartOf { get; init; }
+
     /// <summary>Mass, g.</summary>
-    public double Mass => Volume * Material.Density / 1000;
+    public double Mass => Filled * Material.Density / 1000;
 
     private static ConvexPiece ShellOf(Bounds box) => ConvexPiece.Box(Frame.Translation(box.Middle - default(Point3)), box.Most - box.Least);
 

@@ -24,7 +24,8 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
         if (body.IsRod)
         {
             var rod = (RodDrive)machine.Drives[body.Member];
-            return new RodPath(rod, Of(new(rod.Driver), Member.Case), Of(new(rod.Driven), Member.Case), bodies.Steps);
+            var (member, axis) = RodFrame.Hinge(machine, rod);
+            return new RodPath(rod, Of(new(rod.Driver), Member.Case), Of(new(rod.Driven), Member.Case), Of(new(member), Member.Case), axis, bodies.Steps);
         }
 
         if (body.Member == seenFrom)
@@ -32,14 +33,14 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
             return new StillPath();
         }
 
-        var member = machine.Members[body.Member];
-        if (member.Carrier != seenFrom)
+        var own = machine.Members[body.Member];
+        if (own.Carrier != seenFrom)
         {
-            return new CarriedPath(Of(new(member.Carrier), seenFrom), Of(body, member.Carrier), member.Joint.Through, bodies.Steps);
+            return new CarriedPath(Of(new(own.Carrier), seenFrom), Of(body, own.Carrier), own.Joint.Through, bodies.Steps);
         }
 
-        return member.Joint.Kind == JointKind.Pivot
-            ? new PivotPath(bodies, body.Member, member.Joint)
-            : new SlidePath(bodies, body.Member, member.Joint.Along);
+        return own.Joint.Kind == JointKind.Pivot
+            ? new PivotPath(bodies, body.Member, own.Joint)
+            : new SlidePath(bodies, body.Member, own.Joint.Along);
     }
 }

@@ -20,23 +20,22 @@ internal sealed class PivotPath : BodyPath
     {
         (this.bodies, this.member) = (bodies, member);
         (through, along) = (joint.Through, joint.Along);
-        turns = new (double, double)[bodies.Steps + 1];
-        for (var i = 0; i < bodies.Steps; i++)
+        turns = new (double, double)[Places(bodies.Steps)];
+        for (var i = 0; i < turns.Length - 1; i++)
         {
-            var (sin, cos) = Math.SinCos(bodies.Coordinate(member, i));
+            var (sin, cos) = Math.SinCos(bodies.Coordinate(member, i * Grain));
             turns[i] = (cos, sin);
         }
 
         turns[^1] = turns[0];
-        Measure(bodies.Steps);
+        Measure(turns.Length);
     }
 
     public override double Reach(in Ball ball) => (ball.Centre - through).Across(along).Length + ball.Radius;
 
     public override Frame At(double place)
     {
-        var i = (int)place;
-        if (i == place)
+        if (Kept(place) is >= 0 and var i)
         {
             return Turned(turns[i]);
         }

@@ -3,6 +3,7 @@ using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Gears;
 using Jackwork.Geometry;
+using Jackwork.Hardware;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -12,7 +13,7 @@ namespace Jackwork.Parts;
 internal static class PlateParts
 {
     /// <summary>How far a plate's solid may stand out beyond its curved edge, mm: a fifth of what a router holds.</summary>
-    public const double Sagitta = 0.02;
+    public const double Sagitta = 0.05;
 
     /// <summary>Thickness of a plate unless given, mm.</summary>
     public const double Thickness = 6;
@@ -33,9 +34,9 @@ internal static class PlateParts
             var joint = proof.Machine.Members[cam.Shaft].Joint;
             var half = (spec.Thickness ?? Thickness) / 2;
             yield return Plate($"{cam.Name} cam", PartKind.Cam, cam.Shaft, joint, cam.AsCut, cam.Station, half, cam.Bore);
-            if (Hub($"{cam.Name} cam hub", cam.Shaft, joint, cam.Station, half, cam.HubRadius, cam.Bore, spec.HubLength, spec.HubSide) is { } hub)
+            foreach (var part in Hub($"{cam.Name} cam hub", cam.Shaft, joint, cam.Station, half, cam.HubRadius, cam.Bore, spec.HubLength, spec.HubSide, spec.Grub))
             {
-                yield return hub;
+                yield return part;
             }
         }
 
@@ -66,9 +67,9 @@ internal static class PlateParts
             // For clearance a wheel is its tip circle: what clears that clears its teeth at every angle.
             var rim = Outline.Circle(Point2.Origin, gear.TipRadius);
             yield return Plate(name, PartKind.Wheel, member, joint, rim, station, half, bore) with { Volume = Math.PI * (gear.ReferenceRadius * gear.ReferenceRadius - bore * bore / 4) * 2 * half };
-            if (Hub($"{name} hub", member, joint, station, half, (hub ?? 2 * bore) / 2, bore, spec.HubLength, spec.HubSide) is { } collar)
+            foreach (var part in Hub($"{name} hub", member, joint, station, half, (hub ?? 2 * bore) / 2, bore, spec.HubLength, spec.HubSide, spec.Grub))
             {
-                yield return collar;
+                yield return part;
             }
         }
     }
@@ -78,7 +79,7 @@ internal static class PlateParts
         var frame = PlaneFrame(joint, station);
         var pieces = kind == PartKind.Wheel
             ? ImmutableArray.Create(ConvexPiece.Cylinder(Station.At(joint, station - half), Station.At(joint, station + half), rim.Segments[0].Radius))
-            : ConvexCut.Plate(rim, [], Sagitta, frame, -half, half);
+            : ConvexCut.PlateOrNull(rim, [], Sagitta, frame, -half, half) ?? Hull(rim, frame, half);
         var area = rim.SignedArea - Math.PI * bore * bore / 4;
         return new(name, kind, new(member), pieces, area * 2 * half, Plywood)
         {
@@ -87,21 +88,33 @@ internal static class PlateParts
         };
     }
 
-    private static Part? Hub(string name, int member, Joint joint, double station, double half, double radius, double bore, double? length, string? side)
+    // A cam that crosses itself can't be cut, which its own checks say; what it sweeps is held by the hull of its outline.
+    private static ImmutableArray<ConvexPiece> Hull(Outline rim, in Frame frame, double half)
+    {
+        var place = frame;
+        return [ConvexPiece.Hull([.. PlateLoop.Of(rim, true, Sagitta).SelectMany(p => (Point3[])[place.Apply(new Point3(p.X, p.Y, -half)), place.Apply(new Point3(p.X, p.Y, half))])])];
+    }
+
+    // The hub and its grub screw, which stands in its middle, up as drawn.
+    private static IEnumerable<Part> Hub(string name, int member, Joint joint, double station, double half, double radius, double bore, double? length, string? side, string? grub)
     {
         var l = length ?? HubLength;
         if (l == 0)
         {
-            return null;
+            yield break;
         }
 
         var sign = side == "behind" ? -1 : 1;
         var (from, to) = (Station.At(joint, station + sign * half), Station.At(joint, station + sign * (half + l)));
-        return new(name, PartKind.Hub, new(member), [ConvexPiece.Cylinder(from, to, radius)], Math.PI * (radius * radius - bore * bore / 4) * l, Brass)
+        var volume = Math.PI * (radius * radius - bore * bore / 4) * l;
+        var (size, wall) = (GrubSize.Named(grub), radius - bore / 2);
+        yield return new(name, PartKind.Hub, new(member), [ConvexPiece.Cylinder(from, to, radius)], volume, Brass)
         {
             RoundAbout = (joint.Through, joint.Along),
             Plates = [PlateShape.Ring(from, to, radius, bore)],
+            Filled = volume - size.Thread.StressArea * wall,
         };
+        yield return ScrewParts.Grub(name, new(member), from + 0.5 * (to - from), joint.Along.AnyPerpendicular(), bore, wall, size);
     }
 
     // The cam's plane (see CamPlane): x right, y up as drawn, z along the shaft.

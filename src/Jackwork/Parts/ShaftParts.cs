@@ -13,8 +13,6 @@ internal static class ShaftParts
     /// <summary>Sizes of the handle's arm and grip, mm (common practice, no source).</summary>
     private const double ArmWidth = 10, ArmThickness = 6, GripDiameter = 14, GripLength = 35;
 
-    private static readonly Material Steel = Material.Named("steel");
-
     /// <summary>Whether a member is a shaft: one that wheels tie to the crank.</summary>
     public static bool IsShaft(Machine machine, int member) => machine.Turns[member] is not null;
 
@@ -36,7 +34,7 @@ internal static class ShaftParts
             to = body?.To ?? to + Overhang;
             var diameter = body?.Axle ?? Bore(proof, m);
             var name = machine.Members[m].Name;
-            yield return new($"{name} shaft", PartKind.Shaft, new(m), [ConvexPiece.Cylinder(Station.At(joint, from), Station.At(joint, to), diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), Steel) { RoundAbout = (joint.Through, joint.Along) };
+            yield return new($"{name} shaft", PartKind.Shaft, new(m), [ConvexPiece.Cylinder(Station.At(joint, from), Station.At(joint, to), diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), LeverParts.AxleMaterial(body)) { RoundAbout = (joint.Through, joint.Along) };
             if (m == machine.Crank && machine.Design.Crank.Radius is { } radius)
             {
                 foreach (var part in Handle(joint, m, to, radius))
@@ -54,7 +52,7 @@ internal static class ShaftParts
         var grip = middle + radius * joint.Along.AnyPerpendicular();
         yield return new("handle arm", PartKind.Handle, new(m), [ConvexPiece.Bar(middle + -ArmThickness / 2 * joint.Along, ArmWidth / 2, grip + -ArmThickness / 2 * joint.Along, ArmWidth / 2, ArmThickness * joint.Along)], (radius * ArmWidth + Math.PI * ArmWidth * ArmWidth / 4) * ArmThickness, Material.Named("brass"));
         var start = grip + ArmThickness / 2 * joint.Along;
-        yield return new("handle grip", PartKind.Handle, new(m), [ConvexPiece.Cylinder(start, start + GripLength * joint.Along, GripDiameter / 2)], Math.PI * GripDiameter * GripDiameter / 4 * GripLength, Material.Named("walnut"));
+        yield return new("handle grip", PartKind.Handle, new(m), [ConvexPiece.Cylinder(start, start + GripLength * joint.Along, GripDiameter / 2)], Math.PI * GripDiameter * GripDiameter / 4 * GripLength, Material.Named("walnut")) { Process = Process.Turned };
     }
 
     // From the first to the last face of the plates on the shaft.

@@ -14,23 +14,20 @@ internal sealed class SlidePath : BodyPath
     public SlidePath(BodyFrames bodies, int member, Vec3 along)
     {
         (this.bodies, this.member, this.along) = (bodies, member, along);
-        travel = new double[bodies.Steps + 1];
-        for (var i = 0; i < bodies.Steps; i++)
+        travel = new double[Places(bodies.Steps)];
+        for (var i = 0; i < travel.Length - 1; i++)
         {
-            travel[i] = bodies.Coordinate(member, i);
+            travel[i] = bodies.Coordinate(member, i * Grain);
         }
 
         travel[^1] = travel[0];
-        Measure(bodies.Steps);
+        Measure(travel.Length);
     }
 
     public override double Reach(in Ball ball) => 0;
 
-    public override Frame At(double place)
-    {
-        var i = (int)place;
-        return Frame.Translation((i == place ? travel[i] : bodies.Coordinate(member, place)) * along);
-    }
+    public override Frame At(double place) =>
+        Frame.Translation((Kept(place) is >= 0 and var i ? travel[i] : bodies.Coordinate(member, place)) * along);
 
     protected override (double Shift, double Turn) Departure(int from, int middle, int to, double u) =>
         (Math.Abs(travel[middle] - travel[from] - u * (travel[to] - travel[from])), 0);

@@ -19,6 +19,12 @@ public static class ConvexCut
     /// <exception cref="ArgumentException">The loops cross or touch themselves or each other, or a hole lies outside.</exception>
     public static ImmutableArray<ImmutableArray<Point2>> Of(Outline outside, IReadOnlyList<Outline> holes, double sagittaMm)
     {
+        var (polygons, fault) = Try(outside, holes, sagittaMm);
+        return fault is null ? polygons : throw new ArgumentException(fault, nameof(outside));
+    }
+
+    private static (ImmutableArray<ImmutableArray<Point2>> Polygons, string? Fault) Try(Outline outside, IReadOnlyList<Outline> holes, double sagittaMm)
+    {
         ArgumentNullException.ThrowIfNull(outside);
         ArgumentNullException.ThrowIfNull(holes);
         if (!(sagittaMm > 0))
@@ -39,15 +45,24 @@ public static class ConvexCut
         List<List<int>> inner = [.. holes.Select(h => Indexed(h, false))];
         if (LoopFault.Of(points, rim, inner) is { } fault)
         {
-            throw new ArgumentException(FormattableString.Invariant($"{fault} The outline is flattened to {sagittaMm} mm."), nameof(outside));
+            return ([], FormattableString.Invariant($"{fault} The outline is flattened to {sagittaMm} mm."));
         }
 
-        var triangles = EarClipping.Cut(points, rim, inner)
-            ?? throw new ArgumentException(
-                FormattableString.Invariant($"The outline of {outside.Segments.Length} segments, flattened to {sagittaMm} mm, touches itself or a hole."),
-                nameof(outside));
-        return [.. ConvexMerge.Join(points, triangles).Select(p => p.Select(i => points[i]).ToImmutableArray())];
+        return EarClipping.Cut(points, rim, inner) is { } triangles
+            ? ([.. ConvexMerge.Join(points, triangles).Select(p => p.Select(i => points[i]).ToImmutableArray())], null)
+            : ([], FormattableString.Invariant($"The outline of {outside.Segments.Length} segments, flattened to {sagittaMm} mm, touches itself or a hole."));
     }
+
+    /// <summary>The plate's pieces as prisms; null where the outline is no plate's: its loops cross or touch themselves or each other, or a hole lies outside.</summary>
+    /// <param name="outside">As for <see cref="Of"/>.</param>
+    /// <param name="holes">As for <see cref="Of"/>.</param>
+    /// <param name="sagittaMm">As for <see cref="Of"/>.</param>
+    /// <param name="frame">The outline lies in the frame's x-y plane.</param>
+    /// <param name="bottom">Lower face, mm along the frame's z.</param>
+    /// <param name="top">Upper face, mm along the frame's z.</param>
+    public static ImmutableArray<ConvexPiece>? PlateOrNull(
+        Outline outside, IReadOnlyList<Outline> holes, double sagittaMm, in Frame frame, double bottom, double top) =>
+        Try(outside, holes, sagittaMm) is { Fault: null, Polygons: var polygons } ? Prisms(polygons, frame, bottom, top) : null;
 
     /// <summary>The plate's pieces as prisms.</summary>
     /// <param name="outside">As for <see cref="Of"/>.</param>
@@ -59,8 +74,13 @@ public static class ConvexCut
     public static ImmutableArray<ConvexPiece> Plate(
         Outline outside, IReadOnlyList<Outline> holes, double sagittaMm, in Frame frame, double bottom, double top)
     {
+        return Prisms(Of(outside, holes, sagittaMm), frame, bottom, top);
+    }
+
+    private static ImmutableArray<ConvexPiece> Prisms(ImmutableArray<ImmutableArray<Point2>> polygons, in Frame frame, double bottom, double top)
+    {
         var pieces = ImmutableArray.CreateBuilder<ConvexPiece>();
-        foreach (var polygon in Of(outside, holes, sagittaMm))
+        foreach (var polygon in polygons)
         {
             pieces.Add(ConvexPiece.Prism(frame, polygon.AsSpan(), bottom, top));
         }

@@ -9,8 +9,8 @@ namespace Jackwork.Stacks;
 /// <summary>Tries, over the performance, whether the key of a grub screw gets straight to it.</summary>
 /// <remarks>
 /// The screw stands in the middle of its hub, in line with the timing mark: straight up as drawn, seen along the shaft. Its key
-/// is a rod on that radius, from the hub outward by the key's long arm. What is fixed on the shaft is in its way always or
-/// never; all else is tried every 5 degrees of the shaft, or a little less. Room to turn the key's short arm outside is not asked for.
+/// is a rod on that radius, from the hub outward by the key's long arm. What is fixed on the shaft (other grub
+/// screws aside, which stand out by a hair at most) is in its way always or never; all else is tried every 5 degrees of the shaft, or a little less. Room to turn the key's short arm outside is not asked for.
 /// </remarks>
 internal sealed class GrubReach
 {
@@ -41,7 +41,7 @@ internal sealed class GrubReach
         var step = stride * proof.Machine.Performance.Step;
         foreach (var (part, set) in solids)
         {
-            if (part.Body == body && !ReferenceEquals(part, hub.Part) && key.Hits(set, Frame.Identity))
+            if (part.Body == body && !ReferenceEquals(part, hub.Part) && part.Kind != PartKind.Grub && key.Hits(set, Frame.Identity))
             {
                 return new(hub, [], step, part.Name);
             }

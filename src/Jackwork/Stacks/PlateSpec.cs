@@ -1,4 +1,5 @@
 using Jackwork.Checks;
+using Jackwork.Hardware;
 
 namespace Jackwork.Stacks;
 

@@ -1,3 +1,4 @@
+using Jackwork.Hardware;
 using Jackwork.Parts;
 
 namespace Jackwork.Stacks;

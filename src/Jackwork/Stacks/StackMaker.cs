@@ -49,7 +49,7 @@ internal static class StackMaker
         foreach (var solid in solids)
         {
             var part = solid.Part;
-            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Slide || line.On(solid) is not { } box)
+            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Slide or PartKind.Grub or PartKind.Screw || line.On(solid) is not { } box)
             {
                 continue;
             }
@@ -94,6 +94,11 @@ internal static class StackMaker
         var widest = 2 * Math.Max(x, y);
         var boss = 2 * Math.Min(Math.Min(-box.Least.X, box.Most.X), Math.Min(-box.Least.Y, box.Most.Y));
         StackItem Made(string name, StackRole role, double bore, double outside) => new(name, role, part, box.Least.Z, box.Most.Z, bore, outside) { Reach = widest };
+        if (part.Kind == PartKind.Washer && line.IsRound(box))
+        {
+            return Made(part.Name, StackRole.Spacer, line.Hole(solid), boss) with { IsCollar = true };
+        }
+
         if (part.Body.Member == line.Carrier)
         {
             var hole = line.Hole(solid);

@@ -39,7 +39,7 @@ public sealed record StackRun(StackItem? First, IReadOnlyList<StackItem> Between
     }
 
     // How far the bounding face may stand out from where it is drawn. A plate is set by its middle, a hub stands out from its
-    // plate, and a board is set by its inner face.
+    // plate, a board is set by its inner face, and a bush flush with that.
     private static IEnumerable<Tolerance> Face(StackItem item, bool inner)
     {
         if (item.Plate is { } plate)
@@ -47,7 +47,7 @@ public sealed record StackRun(StackItem? First, IReadOnlyList<StackItem> Between
             yield return plate.Tolerance.Share(0.5);
             yield return item.Tolerance;
         }
-        else if (item.Part.Kind != PartKind.Board)
+        else if (item.Part.Kind is not (PartKind.Board or PartKind.Bush))
         {
             yield return item.Tolerance.Share(0.5);
         }

@@ -31,7 +31,7 @@ public readonly record struct Tolerance(double Plus, double Minus, string Source
     public static Tolerance Of(Material material, double thickness) => material.Name switch
     {
         "birch-plywood" when thickness <= ThickestSheet => Plywood(thickness),
-        "brass" or "steel" or "stainless" or "aluminium" or "acetal" => new(Metal, Metal, "turned or cut to length, common practice, no source"),
+        "brass" or "bronze" or "steel" or "stainless" or "aluminium" or "acetal" or "acrylic" or "ptfe" => new(Metal, Metal, "turned or cut to length, common practice, no source"),
         _ => new(Wood, Wood, "wood planed or sawn to length, common practice, no source"),
     };
 

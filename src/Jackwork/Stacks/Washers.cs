@@ -1,3 +1,5 @@
+using Jackwork.Hardware;
+
 namespace Jackwork.Stacks;
 
 /// <summary>Which washers take up a gap.</summary>
@@ -14,15 +16,6 @@ public static class Washers
 
     /// <summary>Share of <see cref="Unit"/> within which a rounded number counts as whole.</summary>
     private const double Whole = 1e-6;
-
-    /// <summary>Thicknesses of shim rings, mm: DIN 988 (from memory).</summary>
-    private static readonly int[] Shims = [1, 2, 3, 5, 10];
-
-    /// <summary>Axle diameters for which shim rings are made, mm: DIN 988 (from memory).</summary>
-    private static readonly double[] ShimBores = [3, 4, 5, 6, 8, 10, 12];
-
-    /// <summary>Plain washers by the thread they are made for, mm, and their thickness, in tenths of mm: ISO 7089 (2 to 4 seen in makers' tables; 5 and above from memory).</summary>
-    private static readonly (double Thread, int Thickness)[] Plain = [(2, 3), (2.5, 5), (3, 5), (4, 8), (5, 10), (6, 16), (8, 16), (10, 20)];
 
     /// <summary>The fewest washers that leave from 0.1 to 0.3 mm of a gap on an axle, thickest first, mm; empty where the gap is narrow enough, null where it wants a spacer tube.</summary>
     /// <param name="gap">The gap, mm, 0 or more.</param>
@@ -79,18 +72,14 @@ public static class Washers
     {
         null => FormattableString.Invariant($"Put a spacer tube of {gap - (LeastPlay + MostPlay) / 2:0.0} mm in, bore {axle + 0.2:0.#} mm, or set a collar {(LeastPlay + MostPlay) / 2:0.0} mm beside it"),
         { Count: 0 } => "Leave it",
-        var w => FormattableString.Invariant($"Take it up with washers for {axle:0.#} mm: {string.Join(" + ", w.Select(t => t.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)))} mm, which leaves {gap - w.Sum():0.0#} mm"),
+        var w => FormattableString.Invariant($"Take it up with washers for {axle:0.#} mm: {string.Join(" + ", w.Select(t => t.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)))} mm, which leaves {gap - w.Sum():0.0#} mm (each a part with 'washer')"),
     };
 
+    // In units: those of the plain washer for a thread as thick as the axle, and of shim rings.
     private static List<int> Thicknesses(double axle)
     {
-        var sizes = new List<int>();
-        if (ShimBores.Contains(axle))
-        {
-            sizes.AddRange(Shims);
-        }
-
-        sizes.AddRange(Plain.Where(p => p.Thread == axle).Select(p => p.Thickness));
-        return [.. sizes.Distinct()];
+        IEnumerable<double> shims = WasherSize.ShimOutsides.ContainsKey(axle) ? WasherSize.ShimThicknesses : [];
+        var plain = MetricThread.All.Where(t => t.Diameter == axle).Select(t => WasherSize.Plain[t.Name].Thickness);
+        return [.. shims.Concat(plain).Select(t => (int)Math.Round(t / Unit)).Distinct()];
     }
 }

@@ -1,4 +1,5 @@
 using Jackwork.Bench;
+using Jackwork.Cli;
 using Jackwork.Tests.Cli;
 using Jackwork.Tests.Design;
 using Microsoft.Playwright;
@@ -51,7 +52,7 @@ public sealed class OpenBench : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
-        host = await BenchHost.Start(new(Folder, 0, new Dictionary<string, string> { ["keeper"] = Keeper }), TestContext.Current.CancellationToken);
+        host = await BenchHost.Start(new(Folder, 0, new Dictionary<string, IReadOnlyDictionary<string, byte[]>>(), DesignFolder.Of), TestContext.Current.CancellationToken);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
     }

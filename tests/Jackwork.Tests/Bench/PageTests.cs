@@ -117,6 +117,7 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         var page = await bench.Piece("pages");
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
         await page.GetByRole(AriaRole.Tab, new() { Name = "Elements" }).ClickAsync();
+        await page.Locator(".elements > h2").WaitForAsync();
         var pages = await page.Locator(".elements > label select option").AllInnerTextsAsync();
         Assert.Contains("Rules", pages);
         foreach (var title in pages)

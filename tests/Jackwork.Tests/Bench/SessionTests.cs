@@ -1,4 +1,5 @@
 using Jackwork.Bench.Sessions;
+using Jackwork.Cli;
 using Jackwork.Tests.Cli;
 using Jackwork.Tests.Design;
 using Xunit;
@@ -21,7 +22,7 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public async Task AGestureIsOneStepAndEveryStepIsFoundAgain()
     {
-        await using var session = new DesignSession(file);
+        await using var session = new DesignSession(file, _ => null);
         session.Edit(Bird + "# a\n", "drag 1");
         session.Edit(Bird + "# ab\n", "drag 1");
         session.Edit(Bird + "# c\n", "drag 2");
@@ -38,7 +39,7 @@ public sealed class SessionTests : IDisposable
     public async Task AnEditIsOnDiskSoonWithoutBeingClosed()
     {
         // Never closed: as if the program were killed after the wait.
-        var session = new DesignSession(file);
+        var session = new DesignSession(file, _ => null);
         session.Edit(Bird + "# kept\n");
         await Until(() => File.ReadAllText(file) == Bird + "# kept\n");
         Assert.Equal(["design.yaml"], Directory.GetFiles(folder["bird"]).Select(Path.GetFileName));
@@ -51,7 +52,7 @@ public sealed class SessionTests : IDisposable
     [InlineData(false)]
     public async Task AForeignChangeIsNeverOverwrittenUnasked(bool takeTheirs)
     {
-        await using var session = new DesignSession(file);
+        await using var session = new DesignSession(file, _ => null);
         File.WriteAllText(file, Bird + "# theirs\n");
         session.Edit(Bird + "# mine\n");
         await Until(() => session.Now.Foreign is not null);
@@ -76,7 +77,7 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public async Task ATextThatDoesNotReadLeavesTheLastGoodOneStanding()
     {
-        await using var session = new DesignSession(file);
+        await using var session = new DesignSession(file, _ => null);
         await Until(() => session.Now.Parts is not null);
         var good = session.Now.Work;
         session.Edit("members: [");
@@ -92,13 +93,14 @@ public sealed class SessionTests : IDisposable
         Directory.CreateDirectory(folder["open"]);
         Directory.CreateSymbolicLink(Path.Combine(folder["open"], "link"), folder["bird"]);
         folder.Design("open/own", Bird);
-        var open = new OpenedFolder(folder["open"]);
+        var open = new OpenedFolder(folder["open"], DesignFolder.Of);
         Assert.NotNull(open.FileOf("own"));
         Assert.All(["../bird", "link", "own/../../bird", folder["bird"], "own\0", "none"], p => Assert.Null(open.FileOf(p)));
         Assert.Equal(["own"], open.Designs.Select(d => d.Path));
-        Assert.NotNull(open.Make("../out", Bird));
-        Assert.NotNull(open.Make("own", Bird));
-        Assert.Null(open.Make("another piece", Bird));
+        var files = new Dictionary<string, byte[]> { ["design.yaml"] = System.Text.Encoding.UTF8.GetBytes(Bird) };
+        Assert.NotNull(open.Make("../out", files));
+        Assert.NotNull(open.Make("own", files));
+        Assert.Null(open.Make("another piece", files));
         Assert.False(Directory.Exists(folder["out"]));
     }
 

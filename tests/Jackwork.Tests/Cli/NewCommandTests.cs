@@ -1,3 +1,4 @@
+using Jackwork.Meshes;
 using Jackwork.Tests.Design;
 using Xunit;
 
@@ -19,6 +20,19 @@ public sealed class NewCommandTests
         Assert.Contains("Next: jackwork check", run.Messages, StringComparison.Ordinal);
         Assert.Equal(ExampleFiles.Text(name), File.ReadAllText(Path.Combine(folder["a/b"], "design.yaml")));
         Assert.Equal(0, Run.Of("check", folder["a/b"]).Code);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void BringsTheMeshesThatTheExampleNames(string name)
+    {
+        var example = Path.GetDirectoryName(ExampleFiles.PathOf(name))!;
+        using var folder = new TempFolder();
+        Assert.Equal(0, Run.Of("new", folder["mine"], "--like", name).Code);
+        var wanted = Directory.GetFiles(example, "*", SearchOption.AllDirectories).Where(f => Path.GetFileName(f) == "design.yaml" || MeshFile.Endings.Append(".bin").Contains(MeshFile.Ending(f)));
+        Assert.Equal(
+            wanted.Select(f => (Path.GetRelativePath(example, f), Convert.ToHexString(File.ReadAllBytes(f)))).Order(),
+            Directory.GetFiles(folder["mine"], "*", SearchOption.AllDirectories).Select(f => (Path.GetRelativePath(folder["mine"], f), Convert.ToHexString(File.ReadAllBytes(f)))).Order());
     }
 
     [Fact]

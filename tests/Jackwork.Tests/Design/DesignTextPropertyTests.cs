@@ -14,13 +14,13 @@ public sealed class DesignTextPropertyTests
     private static readonly Gen<(string Text, int Seed)> Texts = Gen.Select(SpecGen.Design, Gen.Int[0, int.MaxValue]).Select((spec, seed) => (new MakersHand(seed).Write(DesignWriter.Write(spec)), seed));
 
     [Fact]
-    public void SetInRandomDesigns() => Texts.Sample((text, seed) => SetHolds(text, new Random(seed)), iter: 1500);
+    public void SetInRandomDesigns() => Texts.Sample((text, seed) => SetHolds(text, new Random(seed)), iter: 500);
 
     [Fact]
-    public void RemoveFromRandomDesigns() => Texts.Sample((text, seed) => RemoveHolds(text, new Random(seed)), iter: 1500);
+    public void RemoveFromRandomDesigns() => Texts.Sample((text, seed) => RemoveHolds(text, new Random(seed)), iter: 500);
 
     [Fact]
-    public void AddToRandomDesigns() => Texts.Sample((text, seed) => AddHolds(text, new Random(seed)), iter: 1500);
+    public void AddToRandomDesigns() => Texts.Sample((text, seed) => AddHolds(text, new Random(seed)), iter: 500);
 
     public static TheoryData<string> Names => [.. ExampleFiles.Names];
 
@@ -29,7 +29,7 @@ public sealed class DesignTextPropertyTests
     public void OfTheExamples(string name)
     {
         var text = ExampleFiles.Text(name);
-        for (var seed = 0; seed < 100; seed++)
+        for (var seed = 0; seed < 60; seed++)
         {
             SetHolds(text, new Random(seed));
             RemoveHolds(text, new Random(seed));
@@ -60,7 +60,7 @@ public sealed class DesignTextPropertyTests
         {
             text = SetHolds(text, random);
         }
-    }, iter: 200);
+    }, iter: 60);
 
     private static string SetHolds(string text, Random random)
     {
@@ -143,13 +143,15 @@ public sealed class DesignTextPropertyTests
 
     private static bool MayBeLeftOut(string path) => path.Split('.') switch
     {
-        ["limits" or "timing" or "rules" or "case" or "parts" or "touching" or "apart"] => true,
+        ["limits" or "timing" or "rules" or "case" or "parts" or "joined" or "touching" or "apart"] => true,
         ["members", _, "pivot" or "slide" or "gear" or "belt" or "rod" or "slot" or "cam" or "body"] => true,
+        ["members", _, "body", "bush" or "guide"] or ["members", _, "rod", "bends" or "ends"] or ["members", _, "slide", "through"] => true,
         ["members", _, "belt", "teeth" or "diameters"] or ["members", _, "gear", "shift" or "bores" or "at" or "hubs"] => true,
         ["members", _, "slot", "pin-along"] or ["members", _, "cam", "follower", "facing"] => true,
         ["timing", _, "moves", _, "points"] or ["rules", _, "while" or "keep", "between"] => true,
         ["case", "open" or "openings"] or ["case", "openings", _, "size"] => true,
-        ["parts", _, "box" or "rod" or "tube" or "ball" or "turned" or "carved"] => true,
+        ["parts", _, "box" or "rod" or "tube" or "ball" or "turned" or "carved" or "support" or "washer" or "screw" or "mesh"] => true,
+        ["parts", _, "support", "bush"] or ["parts", _, "mesh", "at" or "turn"] => true,
         _ => false,
     };
 

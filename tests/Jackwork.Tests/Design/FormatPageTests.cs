@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Jackwork.Design;
 using Jackwork.Motion;
+using Jackwork.Tests.Meshes;
 using Jackwork.Timing.Laws;
 using Xunit;
 
@@ -20,7 +21,7 @@ public sealed partial class FormatPageTests
     {
         var blocks = Blocks().Matches(Page).Select(m => m.Groups[1].Value).ToList();
         Assert.Equal(FormatPage.Sections.Count, blocks.Count);
-        var result = MachineBuilder.Build(Complete(blocks[0], blocks[section]));
+        var result = MachineBuilder.Build(Complete(blocks[0], blocks[section]), MeshDesigns.Files(("head.stl", MeshFiles.BinaryStl(KnownMeshes.Cube(20)))));
         Assert.True(result.Machine is not null, string.Join('\n', result.Problems));
     }
 

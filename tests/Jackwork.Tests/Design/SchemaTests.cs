@@ -27,7 +27,7 @@ public sealed class SchemaTests
     public void TakesWhatTheWriterWrites() =>
         CsCheck.Check.Sample(SpecGen.Design, spec => Assert.True(Takes(YamlJson.Convert(DesignWriter.Write(spec))), DesignWriter.Write(spec)), iter: 300);
 
-    /// <summary>Every value of the examples in turn is left out, given a neighbour with an unknown key, or replaced by each of the wrong values.</summary>
+    /// <summary>Values of the examples in turn are left out, given a neighbour with an unknown key, or replaced by each of the wrong values: the first two of each kind, since the hundredth part of a design is read as the first.</summary>
     [Theory]
     [MemberData(nameof(Names))]
     public void AgreesWithTheReaderOnEveryMutation(string name)
@@ -49,7 +49,7 @@ public sealed class SchemaTests
 
     private static IEnumerable<JsonNode> Mutations(JsonNode root)
     {
-        foreach (var path in Paths(root, []).ToList())
+        foreach (var path in Paths(root, []).GroupBy(Kind).SelectMany(kind => kind.Take(2)).ToList())
         {
             if (path.Length == 0)
             {
@@ -90,6 +90,10 @@ public sealed class SchemaTests
         JsonArray list => list.SelectMany((e, i) => Paths(e, [.. path, i])),
         _ => [],
     }).Prepend(path);
+
+    // A path without the numbers of list items and the names that a design gives.
+    private static string Kind(object[] path) =>
+        string.Join('.', path.Select((step, i) => step is int || (i == 1 && path[0] is "members" or "timing" or "parts") ? "*" : step));
 
     private static JsonNode Changed(JsonNode root, object[] path, Action<JsonNode, object> change)
     {

@@ -174,6 +174,44 @@ public sealed class SweepTests
         }
     }
 
+    // A cube of 20 mm as a mesh round a ball of 4: they touch nowhere, and yet one stands within the other, 8 mm deep.
+    [Fact]
+    public void A_part_within_a_mesh_is_found()
+    {
+        const string obj = """
+            v -10 -10 -10
+            v 10 -10 -10
+            v 10 10 -10
+            v -10 10 -10
+            v -10 -10 10
+            v 10 -10 10
+            v 10 10 10
+            v -10 10 10
+            f 4 3 2 1
+            f 5 6 7 8
+            f 1 2 6 5
+            f 3 4 8 7
+            f 2 3 7 6
+            f 1 5 8 4
+            """;
+        var machine = MachineBuilder.Build(
+            """
+            jackwork: 1
+            title: ball in a cube
+            crank: {turns: shaft, rpm: 30}
+            members:
+              shaft: {pivot: {through: [0, 0, 0], along: z}, body: {bare: true}}
+            parts:
+              ball: {on: shaft, ball: {at: [0, 0, 0], diameter: 4}}
+              cube: {mesh: {file: cube.obj, unit: mm}}
+            """,
+            name => name == "cube.obj" ? System.Text.Encoding.ASCII.GetBytes(obj) : null);
+        Assert.Empty(machine.Problems);
+        var c = Assert.Single(Proof.Of(machine.Machine!).Clearances);
+        Assert.Equal(-8, c.Min, 1e-9);
+        Assert.Equal(0, c.FirstBelow);
+    }
+
     [Fact]
     public void A_name_that_is_no_part_is_told_with_the_nearest_one()
     {

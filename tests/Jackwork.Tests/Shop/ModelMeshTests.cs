@@ -97,8 +97,11 @@ public sealed class ModelMeshTests
                 // A tube's solid is 32 wedges, flats outside the round by R (1/cos(180/32) - 1), and as much within the bore.
                 { Tube: { } t } => (Single, t.Diameter / 2 * (1 / Math.Cos(Math.PI / 32) - 1)),
 
-                // A board's holes are flattened within the hole.
-                _ when part.Kind == PartKind.Board => (Single, 0.02),
+                // So are a bush, a guide and a washer.
+                _ when part.Kind is PartKind.Bush or PartKind.Guide or PartKind.Washer => (Single, part.Plates[0].Rim.Segments[0].Radius * (1 / Math.Cos(Math.PI / 32) - 1)),
+
+                // A board's holes are flattened within the hole, and so are a support's and its round end.
+                _ when part.Kind is PartKind.Board or PartKind.Support => (Single, 0.02),
                 _ => (0.05, Single),
             };
             Assert.True(volume > part.Volume - less * surface && volume < part.Volume + more * surface, FormattableString.Invariant($"{part.Name}: {volume} mm3, by its formula {part.Volume}, surface {surface} mm2"));

@@ -93,7 +93,7 @@ public sealed class KeeperStackTests
         var root = JsonNode.Parse(ResultJson.Write(Sound.Value, Verdict.Of(Sound.Value), "keeper", 0))!;
         var main = root["stacks"]!.AsArray().Single(s => (string)s!["name"]! == "main")!;
         Assert.Equal(0.6, (double)main["endFloatMm"]!, 1e-9);
-        Assert.Equal(14, main["items"]!.AsArray().Count);
+        Assert.Equal(16, main["items"]!.AsArray().Count);
         Assert.Equal(6, main["grubScrews"]!.AsArray().Count);
         Assert.Contains(main["gaps"]!.AsArray(), g => (string)g!["from"]! == "gull-lever cam" && Math.Abs((double)g["gapMm"]! - 1) < 1e-9);
     }
