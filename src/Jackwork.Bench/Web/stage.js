@@ -105,7 +105,7 @@ export function createStage(place, page) {
 
   const look = (name) => {
     const far = size.reach / Math.sin((camera.fov / 2) * (Math.PI / 180)) / Math.min(1, camera.aspect);
-    camera.position.copy(size.middle).add(new THREE.Vector3(...ways[name]).normalize().multiplyScalar(far * 0.84));
+    camera.position.copy(size.middle).add(new THREE.Vector3(...ways[name]).normalize().multiplyScalar(far * 0.93));
     // The tools take room at the top: the piece stands a little lower than the middle.
     controls.target.copy(size.middle);
     controls.target.y += size.reach * 0.05;
