@@ -43,6 +43,7 @@ internal static class CommandLine
             c.AddCommand<MakeCommand>("make").WithData(console).WithDescription("Writes what is cut and kept: outlines, tables, charts, verdict.").WithExample("make", "examples/keeper", "--out", "out/keeper");
             c.AddCommand<TraceCommand>("trace").WithData(console).WithDescription("Prints a member's position, speed and acceleration over the performance as CSV.").WithExample("trace", "examples/keeper", "--member", "gull");
             c.AddCommand<NewCommand>("new").WithData(console).WithDescription("Makes a folder with a design to start from.").WithExample("new", "my-piece", "--like", "nodding-bird");
+            c.AddCommand<BenchCommand>("bench").WithData(console).WithDescription("Opens the bench, a page on this machine only, on the designs of a folder.").WithExample("bench", "examples", "--port", "5170");
             c.AddCommand<DocsCommand>("docs").WithData(console).IsHidden();
         });
         try

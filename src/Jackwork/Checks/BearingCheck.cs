@@ -7,6 +7,8 @@ internal sealed class BearingCheck : ICheck
 {
     public string Name => "bearing";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         var (machine, parts) = (proof.Machine, proof.Assembly.Parts);

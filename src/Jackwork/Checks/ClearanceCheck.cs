@@ -8,6 +8,8 @@ internal sealed class ClearanceCheck : ICheck
 {
     public string Name => "clearance";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var name in proof.Assembly.Meant.Unknown(proof.Assembly.Parts))

@@ -32,6 +32,9 @@ public interface ICheck
     /// <summary>The check's name, as findings carry it: lower-case words joined by hyphens.</summary>
     string Name { get; }
 
+    /// <summary>Whether it needs the parts, their clearances or stacks, and not the motion, cams and wheels alone.</summary>
+    bool NeedsParts => false;
+
     /// <summary>What it has to say.</summary>
     IEnumerable<Finding> Run(Proof proof);
 }

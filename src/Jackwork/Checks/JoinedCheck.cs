@@ -6,6 +6,8 @@ internal sealed class JoinedCheck : ICheck
 {
     public string Name => "joined";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         var parts = proof.Assembly.Parts.DistinctBy(p => p.Name).ToDictionary(p => p.Name);

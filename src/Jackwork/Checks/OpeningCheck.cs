@@ -7,6 +7,8 @@ internal sealed class OpeningCheck : ICheck
 {
     public string Name => "case-opening";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         if (proof.Machine.Design.Case is not { } spec)

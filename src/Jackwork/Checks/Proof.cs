@@ -13,11 +13,21 @@ public readonly record struct CamWork(Cam Cam, Acted Acted, AsCutResult AsCut);
 /// <summary>Everything that is worked out of a machine before it is judged: motion, cams, gears, and the run on the cams as cut.</summary>
 public sealed class Proof
 {
+    private readonly Lazy<CamStage> cut;
+    private readonly Lazy<IReadOnlyList<GearWork>> gears;
+    private readonly Lazy<double> closure;
+    private readonly double motionMs;
+    private Assembly? assembly;
+    private Sweep? sweep;
+    private IReadOnlyList<Clearance>? clearances;
     private IReadOnlyList<Stack>? stacks;
 
-    private Proof(Machine machine, Motion.Motion motion, Limits limits, IReadOnlyList<Cam> cams, IReadOnlyList<GearWork> gears, AsCut asCut)
+    private Proof(Machine machine, Motion.Motion motion, double motionMs)
     {
-        (Machine, Motion, Limits, Cams, Gears, AsCut) = (machine, motion, limits, cams, gears, asCut);
+        (Machine, Motion, this.motionMs, Limits) = (machine, motion, motionMs, new(machine.Design.Limits));
+        cut = new(() => CamStage.Of(motion, Limits, Cutter));
+        gears = new(() => GearWork.Of(machine, Cutter));
+        closure = new(() => Residuals.Worst(motion));
     }
 
     /// <summary>The machine.</summary>
@@ -30,26 +40,39 @@ public sealed class Proof
     public Limits Limits { get; }
 
     /// <summary>The cams, one for each acted member, in the order of <see cref="Machine.Acted"/>.</summary>
-    public IReadOnlyList<Cam> Cams { get; }
+    public IReadOnlyList<Cam> Cams => cut.Value.Cams;
 
     /// <summary>The cams whose motion closes everywhere, with what they serve; of the others nothing can be said but that they don't close.</summary>
     public IReadOnlyList<CamWork> SoundCams =>
         [.. Machine.Acted.Select((a, k) => new CamWork(Cams[k], a, AsCut.Results[k])).Where(c => !Motion.Gaps.Any(g => c.Acted.Chain.Contains(g.Relation)))];
 
     /// <summary>The spur pairs.</summary>
-    public IReadOnlyList<GearWork> Gears { get; }
+    public IReadOnlyList<GearWork> Gears => gears.Value;
 
     /// <summary>The run on the cams as cut.</summary>
-    public AsCut AsCut { get; }
+    public AsCut AsCut => cut.Value.AsCut;
 
-    /// <summary>All parts of the piece.</summary>
-    public Assembly Assembly { get; private set; } = null!;
+    /// <summary>All parts of the piece; worked out when first asked for.</summary>
+    public Assembly Assembly => assembly ??= Assembly.Of(this);
 
-    /// <summary>What the parts sweep.</summary>
-    internal Sweep Sweep { get; private set; } = null!;
+    /// <summary>What the parts sweep; worked out when first asked for.</summary>
+    internal Sweep Sweep => sweep ??= new(Motion, Assembly.Parts);
 
-    /// <summary>How near parts come to each other, nearest to their limit first.</summary>
-    public IReadOnlyList<Clearance> Clearances { get; private set; } = [];
+    /// <summary>How near parts come to each other, nearest to their limit first; worked out when first asked for.</summary>
+    public IReadOnlyList<Clearance> Clearances
+    {
+        get
+        {
+            if (clearances is null)
+            {
+                var clock = Stopwatch.GetTimestamp();
+                clearances = ClearanceSweep.Of(Machine, Sweep, Assembly, Limits.Clearance);
+                ClearanceMs = Lap(ref clock);
+            }
+
+            return clearances;
+        }
+    }
 
     /// <summary>What stands where along each shaft and axle; worked out when first asked for.</summary>
     public IReadOnlyList<Stack> Stacks => stacks ??= StackMaker.Of(this);
@@ -58,38 +81,28 @@ public sealed class Proof
     public double ClearanceMs { get; private set; }
 
     /// <summary>Largest amount by which any relation is not satisfied by the solved positions, mm, where it closes at all.</summary>
-    public double Closure { get; private init; }
+    public double Closure => closure.Value;
 
     /// <summary>Diameter of the cutter, mm.</summary>
-    public double Cutter => CutterOf(Machine);
+    public double Cutter => Machine.Design.Cutter ?? 3;
 
     /// <summary>Time that the stages took, ms.</summary>
-    public (double Motion, double Cams, double AsCut) Elapsed { get; private init; }
+    public (double Motion, double Cams, double AsCut) Elapsed => (motionMs, cut.Value.CamMs, cut.Value.AsCutMs);
 
     /// <summary>Works everything out.</summary>
     public static Proof Of(Machine machine)
     {
-        var limits = new Limits(machine.Design.Limits);
+        var proof = OfMotion(machine);
+        _ = (proof.Cams, proof.Gears, proof.Closure, proof.Clearances);
+        return proof;
+    }
+
+    /// <summary>Solves the motion; cams, wheels, parts, clearances and stacks wait until they are asked for.</summary>
+    public static Proof OfMotion(Machine machine)
+    {
         var clock = Stopwatch.GetTimestamp();
         var motion = Jackwork.Motion.Motion.Solve(machine);
-        var motionMs = Lap(ref clock);
-        var defined = machine.Acted.Select(a => CamMaker.Define(motion, a, limits)).ToList();
-        var between = Jackwork.Motion.Motion.Solve(machine, 0.5);
-        var cams = defined.ConvertAll(d => CamFinish.Finish(d, between, CutterOf(machine)));
-        var camMs = Lap(ref clock);
-        var asCut = AsCut.Run(motion, cams);
-        var asCutMs = Lap(ref clock);
-        var proof = new Proof(machine, motion, limits, cams, GearWork.Of(machine, CutterOf(machine)), asCut)
-        {
-            Closure = Residuals.Worst(motion),
-            Elapsed = (motionMs, camMs, asCutMs),
-        };
-        Lap(ref clock);
-        proof.Assembly = Assembly.Of(proof);
-        proof.Sweep = new(motion, proof.Assembly.Parts);
-        proof.Clearances = ClearanceSweep.Of(machine, proof.Sweep, proof.Assembly, limits.Clearance);
-        proof.ClearanceMs = Lap(ref clock);
-        return proof;
+        return new(machine, motion, Lap(ref clock));
     }
 
     /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn. Past the performance's end it starts anew.</summary>
@@ -113,9 +126,8 @@ public sealed class Proof
     /// <summary>Crank angle of a step, rad.</summary>
     public double At(int step) => Machine.Performance.At(step);
 
-    private static double CutterOf(Machine machine) => machine.Design.Cutter ?? 3;
-
-    private static double Lap(ref long clock)
+    /// <summary>Time since <paramref name="clock"/>, ms, which then starts anew.</summary>
+    internal static double Lap(ref long clock)
     {
         var now = Stopwatch.GetTimestamp();
         var ms = Stopwatch.GetElapsedTime(clock, now).TotalMilliseconds;

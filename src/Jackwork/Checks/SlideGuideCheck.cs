@@ -11,6 +11,8 @@ internal sealed class SlideGuideCheck : ICheck
 
     public string Name => "slide-guide";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var rod in proof.Assembly.Parts.Where(p => p.Kind == PartKind.Slide))

@@ -7,6 +7,8 @@ internal sealed class StackGapCheck : ICheck
 {
     public string Name => "stack-gap";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var stack in proof.Stacks)

@@ -8,6 +8,8 @@ internal sealed class StackGrubCheck : ICheck
 {
     public string Name => "stack-grub";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var grub in proof.Stacks.SelectMany(s => s.Grubs).Where(g => !g.IsReachable))

@@ -8,6 +8,8 @@ internal sealed class StackOverlapCheck : ICheck
 {
     public string Name => "stack-overlap";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var stack in proof.Stacks)

@@ -11,6 +11,8 @@ internal sealed class StackPassCheck : ICheck
 
     public string Name => "stack-pass";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var stack in proof.Stacks)

@@ -8,6 +8,8 @@ internal sealed class StackPlayCheck : ICheck
 {
     public string Name => "stack-play";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var stack in proof.Stacks.Where(s => !s.IsSteep && proof.Machine.Design.Case is not null))

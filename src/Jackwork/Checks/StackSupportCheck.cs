@@ -12,6 +12,8 @@ internal sealed class StackSupportCheck : ICheck
 
     public string Name => "stack-support";
 
+    public bool NeedsParts => true;
+
     public IEnumerable<Finding> Run(Proof proof)
     {
         foreach (var stack in proof.Stacks)

@@ -17,6 +17,14 @@ public sealed record Verdict(IReadOnlyList<Finding> Findings)
     public bool IsGood => Findings.All(f => f.Level != Level.Fault);
 
     /// <summary>Runs every check.</summary>
-    public static Verdict Of(Proof proof) => new(
-        [.. All.SelectMany(c => c.Run(proof)).OrderBy(f => f.Level).ThenBy(f => f.From ?? -1)]);
+    public static Verdict Of(Proof proof) => Of(proof, All);
+
+    /// <summary>Runs the checks that motion, cams and wheels are enough for.</summary>
+    public static Verdict OfMotion(Proof proof) => Of(proof, All.Where(c => !c.NeedsParts));
+
+    /// <summary>Runs the checks that <see cref="OfMotion"/> leaves out.</summary>
+    public static Verdict OfParts(Proof proof) => Of(proof, All.Where(c => c.NeedsParts));
+
+    private static Verdict Of(Proof proof, IEnumerable<ICheck> checks) => new(
+        [.. checks.SelectMany(c => c.Run(proof)).OrderBy(f => f.Level).ThenBy(f => f.From ?? -1)]);
 }

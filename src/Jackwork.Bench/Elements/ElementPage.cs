@@ -1,0 +1,33 @@
+using Jackwork.Bench.Sessions;
+using Microsoft.AspNetCore.Components;
+
+namespace Jackwork.Bench.Elements;
+
+/// <summary>A page about one kind of element. To add one, add a component that derives from this; it is found by its type.</summary>
+public abstract class ElementPage : ComponentBase
+{
+    /// <summary>All of them, in order.</summary>
+    internal static IReadOnlyList<(Type Type, string Title)> All { get; } =
+        [.. typeof(ElementPage).Assembly.GetTypes()
+            .Where(t => t is { IsAbstract: false } && t.IsAssignableTo(typeof(ElementPage)))
+            .Select(t => (t, Made: (ElementPage)Activator.CreateInstance(t)!))
+            .OrderBy(x => x.Made.Order)
+            .Select(x => (x.t, x.Made.Title))];
+
+    /// <summary>Its title.</summary>
+    public abstract string Title { get; }
+
+    /// <summary>Where it stands among the others.</summary>
+    public abstract int Order { get; }
+
+    /// <summary>The session.</summary>
+    [Parameter, EditorRequired]
+    public DesignSession Session { get; set; } = null!;
+
+    /// <summary>What to show.</summary>
+    [Parameter, EditorRequired]
+    public Snapshot Now { get; set; } = null!;
+
+    /// <summary>What was worked out.</summary>
+    protected Work Work => Now.Work!;
+}

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Jackwork.Bench.Stage;
+using Jackwork.Checks;
+using Jackwork.Design;
+using Jackwork.Motion;
+using Jackwork.Parts;
+using Jackwork.Shop.Model;
+using Jackwork.Shop.Package;
+using Jackwork.Shop.Timing;
+
+namespace Jackwork.Bench.Sessions;
+
+/// <summary>What a drag needs of a text that reads: the motion, and with it chart and poses; the rest is worked out when asked for.</summary>
+public sealed class Work
+{
+    private readonly Lazy<byte[]> poses;
+    private readonly Lazy<PerformanceChart?> chart;
+
+    private Work(int version, Proof proof, double ms)
+    {
+        (Version, Proof, Ms) = (version, proof, ms);
+        poses = new(() => StagePoses.Write(this));
+        chart = new(() => proof.Machine.Acted.Count > 0 ? ChartOf.Performance(proof) : null);
+    }
+
+    /// <summary>Version of the text.</summary>
+    public int Version { get; }
+
+    /// <summary>What was worked out; parts wait until they are asked for.</summary>
+    public Proof Proof { get; }
+
+    /// <summary>The machine.</summary>
+    public Machine Machine => Proof.Machine;
+
+    /// <summary>How long reading and solving took, ms.</summary>
+    public double Ms { get; }
+
+    /// <summary>Where every body stands over the performance, as the stage takes it.</summary>
+    public byte[] Poses => poses.Value;
+
+    /// <summary>The performance, ready to be drawn; null where nothing is acted.</summary>
+    public PerformanceChart? Chart => chart.Value;
+
+    /// <summary>Works a text out, or says what is wrong with it.</summary>
+    public static (Work? Work, IReadOnlyList<Problem> Problems) Of(int version, string text, Func<string, byte[]?> files)
+    {
+        var clock = System.Diagnostics.Stopwatch.GetTimestamp();
+        var result = MachineBuilder.Build(text, files);
+        return result.Machine is { } machine
+            ? (new(version, Proof.OfMotion(machine), System.Diagnostics.Stopwatch.GetElapsedTime(clock).TotalMilliseconds), [])
+            : (null, result.Problems);
+    }
+}
+
+/// <summary>The parts of a worked-out text as meshes.</summary>
+/// <param name="Work">What they were made from.</param>
+/// <param name="Meshes">One mesh for each part of the assembly.</param>
+/// <param name="Marks">A mark for each mesh that changes with its shape, so that the stage fetches only what changed.</param>
+public sealed record Shapes(Work Work, IReadOnlyList<Mesh> Meshes, ImmutableArray<string> Marks)
+{
+    /// <summary>Version of the text.</summary>
+    public int Version => Work.Version;
+
+    /// <summary>The parts.</summary>
+    public IReadOnlyList<Part> Parts => Work.Proof.Assembly.Parts;
+
+    /// <summary>Makes the meshes.</summary>
+    public static Shapes Of(Work work)
+    {
+        var meshes = PartMeshes.Of(work.Proof, Profiles.Of(work.Proof));
+        return new(work, meshes, [.. meshes.Select(StageMeshes.MarkOf)]);
+    }
+}
+
+/// <summary>What some of the checks say of a text.</summary>
+/// <param name="Work">What was looked at.</param>
+/// <param name="Findings">The findings.</param>
+/// <param name="Ms">How long it took, ms.</param>
+public sealed record Judged(Work Work, IReadOnlyList<Finding> Findings, double Ms);

@@ -1,0 +1,128 @@
+// The parts on the stage: meshes by their marks, looks, and where each body stands.
+import * as THREE from "three";
+
+const ink = { light: 0x22282b, dark: 0x0c0e0f };
+
+export class Solids {
+  constructor(root, plain) {
+    this.root = root;
+    this.plain = plain;
+    this.meshes = new Map();
+    this.parts = [];
+    this.bodies = [];
+    this.poses = null;
+    this.planes = [];
+    this.q = new THREE.Quaternion();
+    this.q2 = new THREE.Quaternion();
+  }
+
+  async load(base, isStale) {
+    const scene = await (await fetch(`${base}/scene`)).json();
+    const lacking = scene.parts.map((p, i) => [p.mark, i]).filter(([mark], i, all) => !this.meshes.has(mark) && all.findIndex(([m]) => m === mark) === i);
+    if (lacking.length) {
+      const answer = await fetch(`${base}/meshes?version=${scene.version}&parts=${lacking.map(([, i]) => i).join(".")}`);
+      if (!answer.ok || isStale()) return null;
+      const buffer = await answer.arrayBuffer();
+      let at = 0;
+      for (const [mark] of lacking) {
+        const [corners, indices] = new Uint32Array(buffer, at, 2);
+        const geometry = new THREE.BufferGeometry();
+        geometry.setAttribute("position", new THREE.BufferAttribute(new Float32Array(buffer, at + 8, 3 * corners), 3));
+        geometry.setAttribute("normal", new THREE.BufferAttribute(new Float32Array(buffer, at + 8 + 12 * corners, 3 * corners), 3));
+        geometry.setIndex(new THREE.BufferAttribute(new Uint32Array(buffer, at + 8 + 24 * corners, indices), 1));
+        this.meshes.set(mark, { geometry, edges: new THREE.EdgesGeometry(geometry, 28) });
+        at += 8 + 24 * corners + 4 * indices;
+      }
+    }
+    if (isStale()) return null;
+    this.place(scene);
+    return scene;
+  }
+
+  // Parts that stayed keep their objects; the others are made anew.
+  place(scene) {
+    while (this.bodies.length < scene.bodies) {
+      const group = new THREE.Group();
+      this.bodies.push(group);
+      this.root.add(group);
+    }
+    const before = new Map(this.parts.map((p) => [`${p.userData.name}|${p.userData.mark}|${p.userData.body}`, p]));
+    this.parts = scene.parts.map((p, i) => {
+      const key = `${p.name}|${p.mark}|${p.body}`;
+      let mesh = before.get(key);
+      before.delete(key);
+      if (!mesh) {
+        const { geometry, edges } = this.meshes.get(p.mark);
+        const look = { color: p.colour, clippingPlanes: this.planes, side: THREE.DoubleSide };
+        const material = this.plain ? new THREE.MeshLambertMaterial(look) : new THREE.MeshStandardMaterial({ ...look, metalness: p.metal * 0.72, roughness: p.metal ? 0.42 : 0.82 });
+        mesh = new THREE.Mesh(geometry, material);
+        mesh.castShadow = mesh.receiveShadow = true;
+        mesh.add(new THREE.LineSegments(edges, new THREE.LineBasicMaterial({ color: ink.light, transparent: true, opacity: 0.32, clippingPlanes: this.planes })));
+        this.bodies[p.body].add(mesh);
+      }
+      mesh.userData = { ...p, number: i };
+      return mesh;
+    });
+    for (const gone of before.values()) {
+      gone.removeFromParent();
+      gone.material.dispose();
+      gone.children[0].material.dispose();
+    }
+    const marks = new Set(scene.parts.map((p) => p.mark));
+    for (const [mark, made] of this.meshes) {
+      if (!marks.has(mark)) {
+        made.geometry.dispose();
+        made.edges.dispose();
+        this.meshes.delete(mark);
+      }
+    }
+  }
+
+  async loadPoses(url) {
+    const answer = await fetch(url);
+    if (!answer.ok) return 0;
+    const buffer = await answer.arrayBuffer();
+    const [version, frames, bodies] = new Int32Array(buffer, 0, 3);
+    this.poses = { version, frames, bodies, values: new Float32Array(buffer, 12) };
+    return version;
+  }
+
+  // Between two frames a body is read on the straight way from one to the other.
+  stand(share) {
+    const { poses } = this;
+    if (!poses) return;
+    const at = share * poses.frames;
+    const i = Math.floor(at) % poses.frames;
+    const j = (i + 1) % poses.frames;
+    const t = at - Math.floor(at);
+    const v = poses.values;
+    for (let b = 0; b < Math.min(this.bodies.length, poses.bodies); b++) {
+      const a = 7 * (i * poses.bodies + b);
+      const z = 7 * (j * poses.bodies + b);
+      const body = this.bodies[b];
+      body.position.set(v[a] + t * (v[z] - v[a]), v[a + 1] + t * (v[z + 1] - v[a + 1]), v[a + 2] + t * (v[z + 2] - v[a + 2]));
+      body.quaternion.copy(this.q.fromArray(v, a + 3).slerp(this.q2.fromArray(v, z + 3), t));
+    }
+  }
+
+  show({ boards, only, picked }, marked) {
+    for (const mesh of this.parts) {
+      const { number, colour } = mesh.userData;
+      const isCase = mesh.userData.case;
+      const line = mesh.children[0].material;
+      mesh.visible = (!only || only.includes(number)) && !(isCase && boards === "hidden" && !only);
+      const clear = isCase && boards === "clear";
+      mesh.material.transparent = clear;
+      mesh.material.opacity = clear ? 0.09 : 1;
+      mesh.material.depthWrite = !clear;
+      mesh.castShadow = !isCase || boards === "solid";
+      mesh.userData.through = clear;
+      mesh.material.color.set(colour);
+      const lit = number === picked ? 0x3f7d6e : marked.includes(number) ? 0xb0302a : 0;
+      mesh.material.emissive.set(lit);
+      mesh.material.emissiveIntensity = lit ? 0.55 : 0;
+      line.opacity = clear ? 0.4 : 0.32;
+      mesh.material.needsUpdate = true;
+    }
+  }
+}
