@@ -89,6 +89,10 @@ public sealed class DesignTextTests
         Refuses("all that the design says", DesignText.Remove("cutter: 1\n", "cutter"), "cutter: 1\n");
     }
 
+    /// <summary>Text after | that the file's end leaves without its line break would get one.</summary>
+    [Fact]
+    public void RefusesToChangeTextAtTheEndOfAFileWithoutLineBreak() => Refuses("other values", DesignText.Add("note: |\n  one", "", "cutter", "2"), "note: |\n  one");
+
     [Fact]
     public void AnAliasItselfIsReplaced() =>
         Gives("members: {a: {pivot: &p {along: x}}, b: {pivot: {along: y}}}\n", DesignText.Set("members: {a: {pivot: &p {along: x}}, b: {pivot: *p}}\n", "members.b.pivot", "{along: y}"), "members: {a: {pivot: &p {along: x}}, b: {pivot: *p}}\n");

@@ -11,6 +11,7 @@ internal sealed class MakersHand(int seed)
     private readonly StringBuilder b = new();
     private string end = "\n";
     private int comments;
+    private int literal;
 
     /// <summary>The same content in a hand of its own.</summary>
     public string Write(string yaml)
@@ -26,7 +27,9 @@ internal sealed class MakersHand(int seed)
 
         Map((YamlMappingNode)stream.Documents[0].RootNode, 0);
         var text = b.ToString();
-        return Chance(3) && !text.EndsWith("+" + end, StringComparison.Ordinal) ? text.TrimEnd('\r', '\n') : text;
+
+        // Text on lines of its own would lose its line break with the file's.
+        return Chance(3) && b.Length != literal ? text.TrimEnd('\r', '\n') : text;
     }
 
     private bool Chance(int oneIn) => random.Next(oneIn) == 0;
@@ -93,6 +96,7 @@ internal sealed class MakersHand(int seed)
         {
             b.Append(" |").Append(Chance(2) ? "-" : "").Append(Chance(3) ? " " + Comment() : "").Append(end).Append(' ', indent + 3).Append(s.Value).Append(end);
             b.Append(Chance(3) ? end : "");
+            literal = b.Length;
         }
         else if (node is YamlMappingNode { Children.Count: > 0 } or YamlSequenceNode { Children.Count: > 0 } && Chance(2))
         {
