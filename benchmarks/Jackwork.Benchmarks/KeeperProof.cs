@@ -6,7 +6,9 @@ using Jackwork.Parts;
 namespace Jackwork.Benchmarks;
 
 /// <summary>Everything that a check of the keeper does, and its clearances alone.</summary>
+/// <remarks>Warmed up until the runtime has compiled all of it for good, as on a bench that has been open for some seconds.</remarks>
 [MemoryDiagnoser]
+[WarmupCount(30)]
 public class KeeperProof
 {
     private readonly Machine machine;

@@ -15,7 +15,7 @@ public sealed class Proof
 {
     private readonly Lazy<CamStage> cut;
     private readonly Lazy<IReadOnlyList<GearWork>> gears;
-    private readonly Lazy<double> closure;
+    private readonly Lazy<Residuals> residuals;
     private readonly double motionMs;
     private Assembly? assembly;
     private Sweep? sweep;
@@ -27,7 +27,7 @@ public sealed class Proof
         (Machine, Motion, this.motionMs, Limits) = (machine, motion, motionMs, new(machine.Design.Limits));
         cut = new(() => CamStage.Of(motion, Limits, Cutter));
         gears = new(() => GearWork.Of(machine, Cutter));
-        closure = new(() => Residuals.Worst(motion));
+        residuals = new(() => Residuals.Of(motion));
     }
 
     /// <summary>The machine.</summary>
@@ -81,7 +81,10 @@ public sealed class Proof
     public double ClearanceMs { get; private set; }
 
     /// <summary>Largest amount by which any relation is not satisfied by the solved positions, mm, where it closes at all.</summary>
-    public double Closure => closure.Value;
+    public double Closure => residuals.Value.Worst;
+
+    /// <summary>For each rod and slot its least transmission angle, rad, and the step where that is.</summary>
+    internal IReadOnlyList<(Relation Relation, double Angle, int Step)> Transmission => residuals.Value.Transmission;
 
     /// <summary>Diameter of the cutter, mm.</summary>
     public double Cutter => Machine.Design.Cutter ?? 3;

@@ -11,26 +11,9 @@ internal sealed class TransmissionCheck : ICheck
     public IEnumerable<Finding> Run(Proof proof)
     {
         var machine = proof.Machine;
-        var relations = machine.Drives.OfType<Relation>().Where(r => r is not RatioDrive).ToList();
-        var least = relations.Select(_ => (Angle: double.PositiveInfinity, Step: 0)).ToArray();
-        var states = new MemberState[machine.Members.Count];
-        for (var i = 0; i < proof.Motion.Steps; i++)
-        {
-            Residuals.Fill(proof.Motion, i, states);
-            for (var k = 0; k < relations.Count; k++)
-            {
-                if (relations[k].TransmissionAngle(states) is { } angle && angle < least[k].Angle)
-                {
-                    least[k] = (angle, i);
-                }
-            }
-        }
-
         var limit = proof.Limits.TransmissionAngle;
-        for (var k = 0; k < relations.Count; k++)
+        foreach (var (r, angle, step) in proof.Transmission)
         {
-            var r = relations[k];
-            var (angle, step) = least[k];
             if (angle >= limit * (1 + Limits.Close))
             {
                 continue;

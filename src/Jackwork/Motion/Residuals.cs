@@ -1,29 +1,37 @@
 namespace Jackwork.Motion;
 
-/// <summary>Holds the solved positions against the relations that they were solved from.</summary>
-internal static class Residuals
+/// <summary>The solved positions held against the relations that they were solved from, and the transmission angles at them.</summary>
+/// <param name="Worst">Largest residual over the performance, mm, leaving out the stretches where a relation was found not to close.</param>
+/// <param name="Transmission">For each rod and slot its least transmission angle, rad, and the step where that is; infinite where it has none.</param>
+internal sealed record Residuals(double Worst, IReadOnlyList<(Relation Relation, double Angle, int Step)> Transmission)
 {
-    /// <summary>Largest residual over the performance, mm, leaving out the stretches where a relation was found not to close.</summary>
-    public static double Worst(Motion motion)
+    /// <summary>Goes through the performance once.</summary>
+    public static Residuals Of(Motion motion)
     {
         var machine = motion.Machine;
-        var relations = machine.Drives.OfType<Relation>().Where(r => r is not RatioDrive).ToList();
+        Relation[] relations = [.. machine.Drives.OfType<Relation>().Where(r => r is not RatioDrive)];
+        var least = Array.ConvertAll(relations, r => (Relation: r, Angle: double.PositiveInfinity, Step: 0));
         var states = new MemberState[machine.Members.Count];
         var worst = 0.0;
         for (var i = 0; i < motion.Steps; i++)
         {
             Fill(motion, i, states);
-            foreach (var r in relations)
+            for (var k = 0; k < relations.Length; k++)
             {
-                var residual = r.Residual(states);
-                if (residual > worst && !IsOpen(motion, r, machine.Performance.At(i)))
+                var residual = relations[k].Residual(states);
+                if (residual > worst && !IsOpen(motion, relations[k], machine.Performance.At(i)))
                 {
                     worst = residual;
+                }
+
+                if (relations[k].TransmissionAngle(states) is { } angle && angle < least[k].Angle)
+                {
+                    least[k] = (relations[k], angle, i);
                 }
             }
         }
 
-        return worst;
+        return new(worst, least);
     }
 
     /// <summary>The states of all members at a step.</summary>

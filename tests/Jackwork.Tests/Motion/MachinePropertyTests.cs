@@ -20,7 +20,7 @@ public sealed class MachinePropertyTests
     [Fact]
     public void LoopsClose() => Each((machine, motion) =>
     {
-        Assert.True(Residuals.Worst(motion) < 1e-9);
+        Assert.True(Residuals.Of(motion).Worst < 1e-9);
         var members = motion.Machine.Members;
         for (var step = 0; step < motion.Steps; step += 37)
         {
