@@ -11,13 +11,13 @@ export function createChart(place, page) {
   };
   const heads = () => {
     const share = crank.deg / (360 * crank.turns);
-    for (const l of place.querySelectorAll("[data-playhead]")) across(l, share);
-    for (const l of place.querySelectorAll("[data-playhead-ring]")) {
+    for (const l of place.querySelectorAll("[data-crankline]")) across(l, share);
+    for (const l of place.querySelectorAll("[data-crankline-ring]")) {
       const { radius, x, y } = l.dataset;
       l.style.height = `${radius}px`;
       l.style.transform = `translate(${x}px, ${y - radius}px) rotate(${360 * share}deg)`;
     }
-    for (const l of place.querySelectorAll("[data-playhead-shaft]")) across(l, ((crank.deg * l.dataset.playheadShaft) / 360) % 1);
+    for (const l of place.querySelectorAll("[data-crankline-shaft]")) across(l, ((crank.deg * l.dataset.cranklineShaft) / 360) % 1);
   };
   const leave = onCrank(heads);
 
