@@ -1,7 +1,10 @@
 using System.Net;
+using System.Text;
 using Jackwork.Bench.Host;
 using Jackwork.Bench.Pages;
 using Jackwork.Bench.Sessions;
+using Jackwork.Checks;
+using Jackwork.Motion;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
@@ -60,7 +63,21 @@ public sealed class BenchHost : IAsyncDisposable
         Buffers.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         await app.StartAsync(stop);
+        _ = Task.Run(() => WarmUp(options), stop);
         return new(app);
+    }
+
+    // Works an example through once beside everything else, so that the first design opened doesn't wait for the compiler.
+    private static void WarmUp(BenchOptions options)
+    {
+        foreach (var files in options.Examples.Values.Take(1))
+        {
+            var text = Encoding.UTF8.GetString(files[OpenedFolder.FileName]);
+            if (MachineBuilder.Build(text, files.GetValueOrDefault).Machine is { } machine)
+            {
+                _ = Verdict.Of(Proof.Of(machine)).Findings.Count;
+            }
+        }
     }
 
     /// <summary>Waits until the bench is told to close.</summary>
