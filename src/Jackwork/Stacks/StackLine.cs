@@ -48,15 +48,37 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
 
     /// <summary>
     /// Diameter of the hole that a part has round the line, mm; 0 where the line runs through its solid, infinite where it is not below
-    /// <paramref name="most"/>. Flats of the solid take up to 0.1 mm from a hole's diameter.
+    /// <paramref name="most"/>. Of a bore round the line it is exact; flats of other solids take up to 0.1 mm from it.
     /// </summary>
     /// <param name="solid">The part.</param>
     /// <param name="box">Its box on the line.</param>
     /// <param name="most">Diameter beyond which a hole is of no interest, mm.</param>
     public double Hole(in Solid solid, in Bounds box, double most)
     {
+        foreach (var plate in solid.Part.Plates)
+        {
+            foreach (var hole in plate.Holes)
+            {
+                if (Bore(plate, hole) is { } bore)
+                {
+                    return bore < most ? bore : double.PositiveInfinity;
+                }
+            }
+        }
+
         var thread = new PieceSet(ConvexPiece.Capsule(axis.Through + box.Least.Z * axis.Along, axis.Through + box.Most.Z * axis.Along, 0));
         return PartDistance.Between(thread, solid.Set, Frame.Identity, 0.5 * most) is { } found ? 2 * found.Apart.Distance : double.PositiveInfinity;
+    }
+
+    // The diameter of a round hole whose axis is the line; null for any other.
+    private double? Bore(PlateShape plate, Outline hole)
+    {
+        var first = hole.Segments[0];
+        return !first.IsLine && hole.Segments.All(s => !s.IsLine && s.Centre.DistanceTo(first.Centre) < SameLine && Math.Abs(s.Radius - first.Radius) < SameLine)
+            && plate.Frame.Z.Cross(axis.Along).Length < SameLine
+            && (plate.Frame.Apply(new Point3(first.Centre.X, first.Centre.Y, 0)) - axis.Through).Across(axis.Along).Length < SameLine
+            ? 2 * first.Radius
+            : null;
     }
 
     /// <summary>Whether a part is round about the line.</summary>
