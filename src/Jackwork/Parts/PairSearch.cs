@@ -142,6 +142,11 @@ internal sealed class PairSearch(int steps)
     public double? First(in Mover first, in Mover second, double limit)
     {
         Begin(first, second);
+        if (PartDistance.Between(a.Set, a.At(0), b.Set, b.At(0), limit) is not null)
+        {
+            return 0;
+        }
+
         double? found = null;
         for (var k = 0; k << BodyPath.TopLevel < steps && found is null; k++)
         {
@@ -170,7 +175,11 @@ internal sealed class PairSearch(int steps)
                 {
                     var (earlier, later) = work.Over.Halves(steps);
                     Entry[] left = [.. survivors];
-                    waiting.Push((later, left));
+                    if (later.Length > 0)
+                    {
+                        waiting.Push((later, left));
+                    }
+
                     waiting.Push((earlier, left));
                 }
                 else if (survivors.Count > 0)
