@@ -12,7 +12,7 @@ internal readonly struct Mover(Part part, BodyPath path)
     public PieceSet Set { get; } = part.Set;
 
     /// <summary>The box round the part, along its body's axes as drawn.</summary>
-    public ConvexPiece Shell { get; } = part.Shell;
+    public ConvexPiece Shell { get; } = part.Set.Shell;
 
     /// <summary>See <see cref="BodyPath.Reach"/>, mm.</summary>
     public double Reach { get; } = path.Reach(part.Set.Ball);

@@ -103,10 +103,7 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
     public PieceSet Set { get; } = new(Pieces.AsSpan());
 
     /// <summary>The box round the part as drawn, along the axes of its coordinates.</summary>
-    public Bounds Box { get; } = BoxOf(Pieces);
-
-    /// <summary><see cref="Box"/> as a solid.</summary>
-    internal ConvexPiece Shell { get; } = ShellOf(BoxOf(Pieces));
+    public Bounds Box => Set.Box;
 
     /// <summary>For a washer, bush, guide or support: the line of its bore; what is round about that line may touch it. Else null.</summary>
     public (Point3 Through, Vec3 Along)? RunsOn { get; init; }
@@ -133,17 +130,4 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
 
     /// <summary>Mass, g.</summary>
     public double Mass => Filled * Material.Density / 1000;
-
-    private static ConvexPiece ShellOf(Bounds box) => ConvexPiece.Box(Frame.Translation(box.Middle - default(Point3)), box.Most - box.Least);
-
-    private static Bounds BoxOf(ImmutableArray<ConvexPiece> pieces)
-    {
-        var box = pieces[0].BoundsIn(Frame.Identity);
-        foreach (var p in pieces.AsSpan()[1..])
-        {
-            box = box.Around(p.BoundsIn(Frame.Identity));
-        }
-
-        return box;
-    }
 }

@@ -16,9 +16,6 @@ namespace Jackwork.Solids;
 /// </remarks>
 public sealed class ConvexPiece
 {
-    /// <summary>A point within this distance of a line, mm, lies on it, and a unit vector that strays less from another runs along it: a hundred roundings at 1 m.</summary>
-    private const double OnLineMm = 1e-11;
-
     /// <summary>Directions nearer than this to a disc's axis, rad, have their part across it made square twice, so that a rim point stays in its plane to 1e-13.</summary>
     private const double Steep = 1e-3;
 
@@ -55,9 +52,6 @@ public sealed class ConvexPiece
 
     /// <summary>A ball that holds the piece, in the part's frame; not always the smallest.</summary>
     public Ball Ball { get; }
-
-    /// <summary>A ball that holds the core: <see cref="Ball"/> without the margin.</summary>
-    internal Ball CoreBall => Ball with { Radius = Ball.Radius - Margin };
 
     /// <summary>True when the core has no curved face, so that distances to it are exact but for rounding.</summary>
     public bool IsPolytope => radii.Length == 0;
@@ -161,27 +155,6 @@ public sealed class ConvexPiece
         return new(
             new(-Reach(new(-1, 0, 0)), -Reach(new(0, -1, 0)), -Reach(new(0, 0, -1))),
             new(Reach(new(1, 0, 0)), Reach(new(0, 1, 0)), Reach(new(0, 0, 1))));
-    }
-
-    /// <summary>Whether turning about a line leaves the piece as it is.</summary>
-    /// <param name="through">A point of the line, mm.</param>
-    /// <param name="along">Unit vector along it.</param>
-    internal bool IsRoundAbout(Point3 through, Vec3 along)
-    {
-        if ((!IsPolytope && axis.Across(along).Length > OnLineMm) || sweep.Across(along).Length > OnLineMm)
-        {
-            return false;
-        }
-
-        foreach (var c in centres)
-        {
-            if ((default(Point3) + c - through).Across(along).Length > OnLineMm)
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 
     /// <summary>The support point of the core, from the part's origin.</summary>

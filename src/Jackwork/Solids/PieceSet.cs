@@ -25,7 +25,15 @@ public sealed class PieceSet
         var order = Enumerable.Range(0, pieces.Length).ToArray();
         var used = 1;
         Build(0, order, ref used);
+        Box = BoundsIn(Frame.Identity);
+        Shell = ConvexPiece.Box(Frame.Translation(Box.Middle - default(Point3)), Box.Most - Box.Least);
     }
+
+    /// <summary>The box round all pieces, along the axes of the part's frame.</summary>
+    public Bounds Box { get; }
+
+    /// <summary><see cref="Box"/> as a solid.</summary>
+    internal ConvexPiece Shell { get; }
 
     /// <summary>The pieces, in the order given.</summary>
     public ImmutableArray<ConvexPiece> Pieces { get; }

@@ -162,71 +162,8 @@ public static class Tessellation
                select (IReadOnlyList<Point3>)[rings[k][i], rings[k][j], rings[k + 1][j], rings[k + 1][i]];
     }
 
-    // A plane through three points bounds the hull where all others lie on one side of it. Few points: every triple is tried.
-    private static IEnumerable<IReadOnlyList<Point3>> Hull(List<Point3> points)
-    {
-        var seen = new HashSet<string>();
-        for (var i = 0; i < points.Count; i++)
-        {
-            for (var j = i + 1; j < points.Count; j++)
-            {
-                for (var k = j + 1; k < points.Count; k++)
-                {
-                    if (FaceThrough(points, i, j, k) is { } face && seen.Add(string.Join(',', face.Order())))
-                    {
-                        yield return [.. face.Select(p => points[p])];
-                    }
-                }
-            }
-        }
-    }
-
-    // All corners in the plane of three points, in order round their middle; null where it doesn't bound the hull.
-    private static List<int>? FaceThrough(List<Point3> points, int i, int j, int k)
-    {
-        var n = (points[j] - points[i]).Cross(points[k] - points[i]);
-        if (n.Length < InPlane)
-        {
-            return null;
-        }
-
-        n = n.Unit();
-        var heights = points.ConvertAll(p => n.Dot(p - points[i]));
-        if (heights.Max() > InPlane)
-        {
-            (n, heights) = (-n, heights.ConvertAll(h => -h));
-        }
-
-        if (heights.Max() > InPlane || heights.Min() > -InPlane)
-        {
-            return null;
-        }
-
-        var face = Enumerable.Range(0, points.Count).Where(p => heights[p] > -InPlane).ToList();
-        var u = n.AnyPerpendicular();
-        var v = n.Cross(u);
-        var middle = points[face[0]] + 1.0 / face.Count * face.Aggregate(default(Vec3), (sum, p) => sum + (points[p] - points[face[0]]));
-        double Angle(int p) => Math.Atan2((points[p] - middle).Dot(v), (points[p] - middle).Dot(u));
-        return Bulging(points, [.. face.OrderBy(Angle)], n);
-    }
-
-    // Leaves out corners that don't bulge, until none is left: points within the face or along its edges.
-    private static List<int> Bulging(List<Point3> points, List<int> face, Vec3 normal)
-    {
-        for (var i = 0; i < face.Count;)
-        {
-            var (a, b, c) = (points[face[(i + face.Count - 1) % face.Count]], points[face[i]], points[face[(i + 1) % face.Count]]);
-            var hollow = normal.Dot((b - a).Cross(c - b)) <= InPlane * (c - a).Length;
-            if (hollow)
-            {
-                face.RemoveAt(i);
-            }
-
-            i = hollow ? 0 : i + 1;
-        }
-
-        return face;
-    }
+    private static IEnumerable<IReadOnlyList<Point3>> Hull(List<Point3> points) =>
+        HullFaces.Of(points).Select(face => (IReadOnlyList<Point3>)[.. face.Corners.Select(c => points[c])]);
 
     // A ring of radius 0 is one point many times over.
     private static ImmutableArray<Point3> Tidy(IReadOnlyList<Point3> face) =>

@@ -24,12 +24,11 @@ internal sealed class GrubReach
     private const double Room = 0.3;
 
     private readonly Proof proof;
-    private readonly Solid[] solids;
     private readonly Dictionary<(Body Body, int Stride), Frame[]> known = [];
 
-    public GrubReach(Proof proof, Solid[] solids)
+    public GrubReach(Proof proof)
     {
-        (this.proof, this.solids) = (proof, solids);
+        this.proof = proof;
     }
 
     /// <summary>When the key of a hub reaches it.</summary>
@@ -39,9 +38,9 @@ internal sealed class GrubReach
         var turns = Math.Abs(proof.Machine.Turns[body.Member]!.Value.Value);
         var stride = Math.Max(1, (int)(Turn * (1 + Rounding) / turns / proof.Machine.Performance.Step));
         var step = stride * proof.Machine.Performance.Step;
-        foreach (var (part, set) in solids)
+        foreach (var part in proof.Assembly.Parts)
         {
-            if (part.Body == body && !ReferenceEquals(part, hub.Part) && part.Kind != PartKind.Grub && key.Hits(set, Frame.Identity))
+            if (part.Body == body && !ReferenceEquals(part, hub.Part) && part.Kind != PartKind.Grub && key.Hits(part.Set, Frame.Identity))
             {
                 return new(hub, [], step, part.Name);
             }
@@ -49,11 +48,11 @@ internal sealed class GrubReach
 
         // What never comes near is left out, and what stands still beside what the key sweeps.
         var near = proof.Machine.Members[body.Member].Carrier == Member.Case ? key.Swept : (Bounds?)null;
-        var others = solids.Where((s, i) => s.Part.Body != body
+        var others = proof.Assembly.Parts.Where((p, i) => p.Body != body
             && near?.Meets(proof.Sweep.Boxes[i]) != false
-            && (s.Part.Body.Member != stack.Carrier || key.Sweeps(s.Set))).ToArray();
-        var kinds = others.Select(o => o.Part.Body).Distinct().ToList();
-        var which = Array.ConvertAll(others, o => kinds.IndexOf(o.Part.Body));
+            && (p.Body.Member != stack.Carrier || key.Sweeps(p.Set))).ToArray();
+        var kinds = others.Select(o => o.Body).Distinct().ToList();
+        var which = Array.ConvertAll(others, o => kinds.IndexOf(o.Body));
         var (own, theirs) = (Frames(body, stride), kinds.ConvertAll(k => Frames(k, stride)));
         var (tries, frames) = (own.Length, new Frame[kinds.Count]);
         var blocked = new int[others.Length];
@@ -83,7 +82,7 @@ internal sealed class GrubReach
         }
 
         var most = blocked.Length == 0 ? 0 : Array.IndexOf(blocked, blocked.Max());
-        return new(hub, Spans(open, step), step, blocked.Length > 0 && blocked[most] > 0 ? others[most].Part.Name : null);
+        return new(hub, Spans(open, step), step, blocked.Length > 0 && blocked[most] > 0 ? others[most].Name : null);
     }
 
     // The frames of a body at every so many steps of the performance.

@@ -22,7 +22,7 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
 
     public int Carrier => carrier;
 
-    public List<Solid> Rods { get; } = [];
+    public List<Part> Rods { get; } = [];
 
     /// <summary>Whether a member turns about this line.</summary>
     public bool IsOf(Machine machine, int member) =>
@@ -30,15 +30,15 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
         && j.Along.Cross(axis.Along).Length < SameLine && (j.Through - axis.Through).Across(axis.Along).Length < SameLine;
 
     /// <summary>The box round a part: z along the line, from its point; null where the line passes it by.</summary>
-    public Bounds? On(in Solid solid)
+    public Bounds? On(Part part)
     {
-        var ball = solid.Set.Ball;
+        var ball = part.Set.Ball;
         if ((ball.Centre - axis.Through).Across(axis.Along).Length > ball.Radius)
         {
             return null;
         }
 
-        var box = solid.Set.BoundsIn(seen);
+        var box = part.Set.BoundsIn(seen);
         box = new(box.Least with { Z = Tidy(box.Least.Z) }, box.Most with { Z = Tidy(box.Most.Z) });
         return box.Least.X < 0 && box.Most.X > 0 && box.Least.Y < 0 && box.Most.Y > 0 ? box : null;
     }
@@ -50,12 +50,12 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
     /// Diameter of the hole that a part has round the line, mm; 0 where the line runs through its solid, infinite where it is not below
     /// <paramref name="most"/>. Of a bore round the line it is exact; flats of other solids take up to 0.1 mm from it.
     /// </summary>
-    /// <param name="solid">The part.</param>
+    /// <param name="part">The part.</param>
     /// <param name="box">Its box on the line.</param>
     /// <param name="most">Diameter beyond which a hole is of no interest, mm.</param>
-    public double Hole(in Solid solid, in Bounds box, double most)
+    public double Hole(Part part, in Bounds box, double most)
     {
-        foreach (var plate in solid.Part.Plates)
+        foreach (var plate in part.Plates)
         {
             foreach (var hole in plate.Holes)
             {
@@ -67,7 +67,7 @@ internal sealed class StackLine(string name, Joint axis, int carrier)
         }
 
         var thread = new PieceSet(ConvexPiece.Capsule(axis.Through + box.Least.Z * axis.Along, axis.Through + box.Most.Z * axis.Along, 0));
-        return PartDistance.Between(thread, solid.Set, Frame.Identity, 0.5 * most) is { } found ? 2 * found.Apart.Distance : double.PositiveInfinity;
+        return PartDistance.Between(thread, part.Set, Frame.Identity, 0.5 * most) is { } found ? 2 * found.Apart.Distance : double.PositiveInfinity;
     }
 
     // The diameter of a round hole whose axis is the line; null for any other.

@@ -21,10 +21,8 @@ internal static class StackMaker
         var machine = proof.Machine;
         var plates = PlateSpec.Of(proof);
         var lines = new List<StackLine>();
-        Solid[] solids = [.. proof.Assembly.Parts.Select(p => new Solid(p, p.Set))];
-        foreach (var solid in solids.Where(s => s.Part.Kind is PartKind.Shaft or PartKind.Axle))
+        foreach (var rod in proof.Assembly.Parts.Where(p => p.Kind is PartKind.Shaft or PartKind.Axle))
         {
-            var rod = solid.Part;
             var member = rod.Bears ?? rod.Body.Member;
             var line = lines.Find(l => l.IsOf(machine, member));
             if (line is null)
@@ -33,30 +31,29 @@ internal static class StackMaker
                 lines.Add(line);
             }
 
-            line.Rods.Add(solid);
+            line.Rods.Add(rod);
         }
 
-        var made = lines.ConvertAll(l => Make(proof, solids, plates, l));
-        var reach = new GrubReach(proof, solids);
+        var made = lines.ConvertAll(l => Make(proof, plates, l));
+        var reach = new GrubReach(proof);
         return made.ConvertAll(s => s with { Grubs = [.. s.Items.Where(i => i.Grub is not null).Select(i => reach.Of(s, i))] });
     }
 
-    private static Stack Make(Proof proof, Solid[] solids, Dictionary<string, PlateSpec> plates, StackLine line)
+    private static Stack Make(Proof proof, Dictionary<string, PlateSpec> plates, StackLine line)
     {
         List<StackItem> cores = [.. line.Rods.Select(r => Rod(line, r)).OrderBy(c => c.From)];
         var (from, to) = (cores.Min(c => c.From), cores.Max(c => c.To));
         var items = new List<StackItem>();
-        foreach (var solid in solids)
+        foreach (var part in proof.Assembly.Parts)
         {
-            var part = solid.Part;
-            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Slide or PartKind.Grub or PartKind.Screw || line.On(solid) is not { } box)
+            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Slide or PartKind.Grub or PartKind.Screw || line.On(part) is not { } box)
             {
                 continue;
             }
 
             var reach = part.Kind == PartKind.Board ? Beyond : 0;
             var core = Nearest(cores, (box.Least.Z + box.Most.Z) / 2);
-            if (box.Most.Z > from - reach && box.Least.Z < to + reach && Item(proof, plates, line, solid, box, core) is { } item)
+            if (box.Most.Z > from - reach && box.Least.Z < to + reach && Item(proof, plates, line, part, box, core) is { } item)
             {
                 Add(items, item);
             }
@@ -76,19 +73,18 @@ internal static class StackMaker
         return new(line.Name, line.Axis, line.Carrier, cores, items, Runs(items, Middle(proof.Machine, line.Axis)));
     }
 
-    private static StackItem Rod(StackLine line, Solid rod)
+    private static StackItem Rod(StackLine line, Part rod)
     {
         var box = line.On(rod)!.Value;
-        return new(rod.Part.Name, StackRole.Core, rod.Part, box.Least.Z, box.Most.Z, 0, 2 * box.Most.X);
+        return new(rod.Name, StackRole.Core, rod, box.Least.Z, box.Most.Z, 0, 2 * box.Most.X);
     }
 
     private static StackItem Nearest(List<StackItem> cores, double station) =>
         cores.MinBy(c => Math.Max(0, Math.Max(c.From - station, station - c.To)))!;
 
     // What a part is on the line, or null where it only comes near it.
-    private static StackItem? Item(Proof proof, Dictionary<string, PlateSpec> plates, StackLine line, in Solid solid, Bounds box, StackItem core)
+    private static StackItem? Item(Proof proof, Dictionary<string, PlateSpec> plates, StackLine line, Part part, Bounds box, StackItem core)
     {
-        var part = solid.Part;
         var machine = proof.Machine;
         var (x, y) = (Math.Max(-box.Least.X, box.Most.X), Math.Max(-box.Least.Y, box.Most.Y));
         var widest = 2 * Math.Max(x, y);
@@ -96,12 +92,12 @@ internal static class StackMaker
         StackItem Made(string name, StackRole role, double bore, double outside) => new(name, role, part, box.Least.Z, box.Most.Z, bore, outside) { Reach = widest };
         if (part.Kind == PartKind.Washer && line.IsRound(box))
         {
-            return Made(part.Name, StackRole.Spacer, line.Hole(solid, box, boss), boss) with { IsCollar = true };
+            return Made(part.Name, StackRole.Spacer, line.Hole(part, box, boss), boss) with { IsCollar = true };
         }
 
         if (part.Body.Member == line.Carrier)
         {
-            var hole = line.Hole(solid, box, boss);
+            var hole = line.Hole(part, box, boss);
             if (hole >= boss)
             {
                 return null;
@@ -117,7 +113,7 @@ internal static class StackMaker
             return null;
         }
 
-        var turning = line.Rods.Any(r => r.Part.Body == part.Body);
+        var turning = line.Rods.Any(r => r.Body == part.Body);
         switch (part.Kind)
         {
             case PartKind.Cam or PartKind.Wheel:
@@ -129,7 +125,7 @@ internal static class StackMaker
             case PartKind.Lever:
                 return Made(machine.NameOf(part.Body.Member), turning ? StackRole.Fixed : StackRole.Loose, core.Outside, boss);
             default:
-                var hole = line.Hole(solid, box, boss);
+                var hole = line.Hole(part, box, boss);
                 return hole < boss ? Made(part.Name, turning ? StackRole.Fixed : StackRole.Loose, hole > 0 ? hole : core.Outside, part.Kind == PartKind.Handle ? boss : widest) : null;
         }
     }

@@ -1,6 +1,7 @@
 using Jackwork.Geometry;
+using Jackwork.Solids;
 
-namespace Jackwork.Solids;
+namespace Jackwork.Tests.Solids;
 
 /// <summary>Any motion of two frames, with one bound on the relative speed of all points of both parts.</summary>
 /// <param name="first">Frame of the first part at u.</param>

@@ -1,6 +1,7 @@
 using Jackwork.Geometry;
+using Jackwork.Solids;
 
-namespace Jackwork.Solids;
+namespace Jackwork.Tests.Solids;
 
 /// <summary>The first touch of two moving parts, and the moment at which they are nearest.</summary>
 /// <remarks>

@@ -1,6 +1,7 @@
 using Jackwork.Geometry;
+using Jackwork.Solids;
 
-namespace Jackwork.Solids;
+namespace Jackwork.Tests.Solids;
 
 /// <summary>How a second part moves as seen from a first, over a parameter u from 0 to 1.</summary>
 /// <remarks>All speeds are mm per unit of u, and bounds: the true speed may be less, never more. A bound too small makes contacts missed.</remarks>

@@ -1,4 +1,5 @@
-namespace Jackwork.Solids;
+using Jackwork.Solids;
+namespace Jackwork.Tests.Solids;
 
 /// <summary>A moment of a motion and how far two parts are apart then.</summary>
 /// <param name="U">The parameter of the motion, 0 to 1.</param>

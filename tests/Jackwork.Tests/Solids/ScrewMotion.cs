@@ -1,6 +1,7 @@
 using Jackwork.Geometry;
+using Jackwork.Solids;
 
-namespace Jackwork.Solids;
+namespace Jackwork.Tests.Solids;
 
 /// <summary>A steady turn about a line together with a steady travel along it: a pivot, a slide, or the motion between two steps.</summary>
 /// <remarks>
@@ -76,8 +77,8 @@ public sealed class ScrewMotion : IRelativeMotion
     public double SpeedAlong(in Vec3 normal, ConvexPiece first, ConvexPiece second, double from, double to)
     {
         // A piece that is round about the line looks the same however it is turned.
-        var still = first.IsRoundAbout(through, axis) || second.IsRoundAbout(start.Undo(through), start.Undo(axis));
-        var round = still ? 0 : Math.Abs(angle) * normal.Cross(axis).Length * Reach(second.CoreBall);
+        var still = IsRoundAbout(first, through, axis) || IsRoundAbout(second, start.Undo(through), start.Undo(axis));
+        var round = still ? 0 : Math.Abs(angle) * normal.Cross(axis).Length * Reach(second.Ball with { Radius = second.Ball.Radius - second.Margin });
         return Math.Abs(travel * normal.Dot(axis)) + round;
     }
 
@@ -92,5 +93,27 @@ public sealed class ScrewMotion : IRelativeMotion
         var column = xx >= yy && xx >= zz ? new Vec3(xx, xy, xz) : yy >= zz ? new Vec3(xy, yy, yz) : new Vec3(xz, yz, zz);
         var a = column.Unit();
         return a.Dot(skew) < 0 ? -a : a;
+    }
+
+    /// <summary>Distance below which a point counts as on a line, mm: rounding.</summary>
+    private const double OnLineMm = 1e-11;
+
+    // Whether turning about a line leaves the piece as it is.
+    private static bool IsRoundAbout(ConvexPiece piece, Point3 through, Vec3 along)
+    {
+        if ((!piece.IsPolytope && piece.DiscAxis.Across(along).Length > OnLineMm) || piece.Sweep.Across(along).Length > OnLineMm)
+        {
+            return false;
+        }
+
+        foreach (var c in piece.Centres)
+        {
+            if ((default(Point3) + c - through).Across(along).Length > OnLineMm)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 }
