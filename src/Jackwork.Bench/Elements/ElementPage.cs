@@ -28,6 +28,14 @@ public abstract class ElementPage : ComponentBase
     [Parameter, EditorRequired]
     public Snapshot Now { get; set; } = null!;
 
+    /// <summary>Name of the member that the maker has chosen, here or elsewhere on the page; null for none. It may be one that the design no longer has.</summary>
+    [Parameter]
+    public string? Chosen { get; set; }
+
+    /// <summary>Chooses a member for the whole page.</summary>
+    [Parameter]
+    public EventCallback<string?> Choose { get; set; }
+
     /// <summary>What was worked out.</summary>
     protected Work Work => Now.Work!;
 }

@@ -51,7 +51,7 @@ if (!window.benchStarted) {
     }
   });
 
-  // View state lives in the address: the crank angle, once it rests.
+  // View state lives in the address: the crank angle, once it rests, and what is open beside the stage.
   const asked = new URLSearchParams(location.search).get("at");
   let first = true;
   let rest = 0;
@@ -69,9 +69,15 @@ if (!window.benchStarted) {
       turnTo(+asked || 0);
       return;
     }
+    later();
+  });
+
+  function later() {
     clearTimeout(rest);
     rest = setTimeout(() => {
-      if (!crank.running && slider) history.replaceState(history.state, "", `${location.pathname}?at=${deg.toFixed(0)}`);
+      const view = document.querySelector("[data-view]")?.dataset.view;
+      if (!crank.running && view !== undefined) history.replaceState(history.state, "", `${location.pathname}?at=${crank.deg.toFixed(0)}${view}`);
     }, 400);
-  });
+  }
+  new MutationObserver(later).observe(document.body, { subtree: true, attributeFilter: ["data-view"] });
 }

@@ -67,7 +67,7 @@ export function createChart(place, page) {
       const { hold, member, index, value, perX, perY } = grip.dataset;
       held = { hold, member, index: +index, value: +value, perX: +(perX ?? 0), perY: +(perY ?? 0), x: e.clientX, y: e.clientY, last: null, gesture: `drag ${Date.now()}` };
       place.setPointerCapture(e.pointerId);
-      page.invokeMethodAsync("Choose", member, +index);
+      page.invokeMethodAsync("Hold", member, +index);
       e.preventDefault();
       grip.focus?.({ preventScroll: true });
     }

@@ -105,7 +105,7 @@ export class Solids {
     }
   }
 
-  show({ boards, only, picked }, marked) {
+  show({ boards, only, picked, member }, marked) {
     for (const mesh of this.parts) {
       const { number, colour } = mesh.userData;
       const isCase = mesh.userData.case;
@@ -118,9 +118,9 @@ export class Solids {
       mesh.castShadow = !isCase || boards === "solid";
       mesh.userData.through = clear;
       mesh.material.color.set(colour);
-      const lit = number === picked ? 0x3f7d6e : marked.includes(number) ? 0xb0302a : 0;
+      const lit = marked.includes(number) ? 0xb0302a : number === picked || member.includes(number) ? 0x3f7d6e : 0;
       mesh.material.emissive.set(lit);
-      mesh.material.emissiveIntensity = lit ? 0.55 : 0;
+      mesh.material.emissiveIntensity = !lit ? 0 : number === picked || marked.includes(number) ? 0.55 : 0.22;
       line.opacity = clear ? 0.4 : 0.32;
       mesh.material.needsUpdate = true;
     }

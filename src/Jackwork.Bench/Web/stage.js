@@ -66,7 +66,7 @@ export function createStage(place, page) {
   path.renderOrder = 2;
   scene.add(path);
 
-  let state = { boards: "clear", only: null, section: "", cut: 0, picked: -1, path: null };
+  let state = { boards: "clear", only: null, section: "", cut: 0, picked: -1, member: [], path: null };
   let marked = [];
   let info = null;
   let size = { middle: new THREE.Vector3(0, 130, 0), reach: 200, floor: 0 };
