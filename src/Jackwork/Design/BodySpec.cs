@@ -42,11 +42,11 @@ public sealed record BodySpec
     public double? To { get; init; }
 
     /// <summary>Material.</summary>
-    [Key("Material of a lever, from the table of materials; birch-plywood if not given.")]
+    [Key("Material of a lever, from the table of materials; birch-plywood if not given.", Refers = Refers.Material)]
     public string? Material { get; init; }
 
     /// <summary>Material of shaft, axle or slide rod.</summary>
-    [Key("Material of its shaft, axle or slide rod, from the table of materials; steel if not given.")]
+    [Key("Material of its shaft, axle or slide rod, from the table of materials; steel if not given.", Refers = Refers.Material)]
     public string? AxleMaterial { get; init; }
 
     /// <summary>Bushes.</summary>

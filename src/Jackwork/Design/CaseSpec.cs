@@ -23,7 +23,7 @@ public sealed record CaseSpec
     public double? Board { get; init; }
 
     /// <summary>Material of the boards.</summary>
-    [Key("Material of the boards, from the table of materials; birch-plywood if not given.")]
+    [Key("Material of the boards, from the table of materials; birch-plywood if not given.", Refers = Refers.Material)]
     public string? Material { get; init; }
 
     /// <summary>Sides left open.</summary>

@@ -136,6 +136,45 @@ public static class DesignText
             : new EditPlan(renaming.Changes(source.Root), renaming.Renamed(source.Root)).Proved(source);
     }
 
+    /// <summary>Takes a member out with everything that names it: its chart, rules, the parts on it, and where pairs are told that may touch, keep apart or are joined.</summary>
+    /// <param name="text">The design.</param>
+    /// <param name="name">The member.</param>
+    /// <param name="withHanging">Whether the members that hang on it, driven by it or on it, go too; if not, and there are any, the edit is refused.</param>
+    public static TextEdit RemoveMember(string text, string name, bool withHanging)
+    {
+        if (!Start(text, "members." + name, out var source, out var at, out var reason))
+        {
+            return TextEdit.Refused(text, reason);
+        }
+
+        if (at.Rest.Count > 0)
+        {
+            return TextEdit.Refused(text, $"there is no member '{name}'");
+        }
+
+        if (Severing.Hanging(source.Root, name) is { Count: > 0 } hanging && !withHanging)
+        {
+            return TextEdit.Refused(text, $"{string.Join(", ", hanging)} {(hanging.Count == 1 ? "hangs" : "hang")} on '{name}'; take {(hanging.Count == 1 ? "it" : "them")} out too, or hang {(hanging.Count == 1 ? "it" : "them")} on another member first");
+        }
+
+        var now = text;
+        foreach (var path in Severing.Paths(source.Root, name))
+        {
+            var next = Remove(now, path);
+            if (next.Refusal is { } refusal)
+            {
+                return TextEdit.Refused(text, refusal);
+            }
+
+            now = next.Text;
+        }
+
+        return TextEdit.Done(text, Splice.Difference(text, now));
+    }
+
+    /// <summary>The members that hang on one: driven by it, on it, or by or on one that is; none where the text can't be read.</summary>
+    public static IReadOnlyList<string> Hanging(string text, string name) => DesignSource.Read(text, out _) is { } source ? Severing.Hanging(source.Root, name) : [];
+
     /// <summary>A number as a design file has it: a point for decimals, no exponent, no needless zeros.</summary>
     /// <param name="value">The number.</param>
     /// <param name="decimals">Most decimals, 0 to <see cref="MaxDecimals"/>; rounded to the nearest.</param>

@@ -23,7 +23,7 @@ public sealed record BushSpec
     public double? Length { get; init; }
 
     /// <summary>Material.</summary>
-    [Key("Material, from the table of materials; brass if not given.")]
+    [Key("Material, from the table of materials; brass if not given.", Refers = Refers.Material)]
     public string? Material { get; init; }
 }
 
@@ -52,7 +52,7 @@ public sealed record GuideSpec
     public double? At { get; init; }
 
     /// <summary>Material.</summary>
-    [Key("Material, from the table of materials; brass if not given.")]
+    [Key("Material, from the table of materials; brass if not given.", Refers = Refers.Material)]
     public string? Material { get; init; }
 }
 

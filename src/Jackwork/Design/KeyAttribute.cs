@@ -43,4 +43,7 @@ public enum Refers
 
     /// <summary>A part: one of the design's own, a member for all that it is made of, or one thing of a member, which is called by the member's name, a space and what it is.</summary>
     Part,
+
+    /// <summary>A material of the table.</summary>
+    Material,
 }

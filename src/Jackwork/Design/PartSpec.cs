@@ -57,7 +57,7 @@ public sealed record PartSpec
     public ScrewSpec? Screw { get; init; }
 
     /// <summary>Material.</summary>
-    [Key("Material, from the table of materials; limewood if not given, of a support beech, of a washer or screw steel.")]
+    [Key("Material, from the table of materials; limewood if not given, of a support beech, of a washer or screw steel.", Refers = Refers.Material)]
     public string? Material { get; init; }
 
     /// <summary>How it is made.</summary>

@@ -46,7 +46,7 @@ internal sealed class Renaming(string text, string from, string to)
     private static Refers KeysOf(FormatType type) => type.Key?.Refers ?? Refers.Nothing;
 
     // A member's own parts are called by its name, a space and what they are.
-    private bool IsMeant(ScalarNode node, Refers what) => what != Refers.Nothing
+    private bool IsMeant(ScalarNode node, Refers what) => what is Refers.Member or Refers.Part
         && (node.Text == from || (what == Refers.Part && node.Text.StartsWith(from + " ", StringComparison.Ordinal)));
 
     private ScalarNode Word(ScalarNode node, Refers what) => IsMeant(node, what) ? node with { Text = to + node.Text[from.Length..], Quoted = node.Quoted || MustQuote(node) } : node;

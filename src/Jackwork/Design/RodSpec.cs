@@ -34,7 +34,7 @@ public sealed record RodSpec
     public double? Diameter { get; init; }
 
     /// <summary>Material.</summary>
-    [Key("Material of the rod or wire, from the table of materials; steel if not given.")]
+    [Key("Material of the rod or wire, from the table of materials; steel if not given.", Refers = Refers.Material)]
     public string? Material { get; init; }
 
     /// <summary>Bends of the run.</summary>

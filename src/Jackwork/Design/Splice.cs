@@ -17,6 +17,20 @@ internal readonly record struct Splice(int Start, int Length, string Text)
     /// <summary>The stretch from <paramref name="start"/> up to <paramref name="end"/>, and what takes its place.</summary>
     public static Splice Between(int start, int end, string text = "") => new(start, end - start, text);
 
+    /// <summary>The shortest stretch in which <paramref name="now"/> differs from <paramref name="old"/>.</summary>
+    public static Splice Difference(string old, string now)
+    {
+        var start = old.AsSpan().CommonPrefixLength(now);
+        var most = Math.Min(old.Length, now.Length) - start;
+        var same = 0;
+        while (same < most && old[^(same + 1)] == now[^(same + 1)])
+        {
+            same++;
+        }
+
+        return Between(start, old.Length - same, now[start..^same]);
+    }
+
     /// <summary>The text with the stretch replaced.</summary>
     public string In(string old) => string.Concat(old.AsSpan(0, Start), Text, old.AsSpan(End));
 

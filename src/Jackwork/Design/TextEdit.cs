@@ -25,5 +25,8 @@ public sealed record TextEdit
 
     internal static TextEdit Done(string old, Splice change) => new(change.In(old), change, null);
 
-    internal static TextEdit Refused(string text, string reason) => new(text, new(0, 0, ""), reason);
+    /// <summary>An edit that was not made.</summary>
+    /// <param name="text">The text as it is.</param>
+    /// <param name="reason">Why, a sentence without its full stop.</param>
+    public static TextEdit Refused(string text, string reason) => new(text, new(0, 0, ""), reason);
 }
