@@ -5,8 +5,9 @@ namespace Jackwork.Bench.Sessions;
 
 /// <summary>One open design, shared by all tabs: its text and history, what was worked out of it, and its file.</summary>
 /// <remarks>
-/// Four jobs run beside each other, each always on the newest text: the motion at once; cams, wheels and rules after it; parts, clearances
-/// and stacks when the text has been still for <see cref="Still"/>; the file after <see cref="SaveAfter"/>. What each finds is published.
+/// Five jobs run beside each other, each always on the newest text: the motion at once; after it the verdict on cams, wheels and rules, and
+/// beside that the meshes of the parts that changed; clearances and stacks when the text has been still for <see cref="Still"/>; the file
+/// after <see cref="SaveAfter"/>. What each finds is published.
 /// </remarks>
 public sealed class DesignSession : IAsyncDisposable
 {
@@ -26,7 +27,7 @@ public sealed class DesignSession : IAsyncDisposable
     private readonly DesignFile file;
     private readonly TextHistory history;
     private readonly Func<string, byte[]?> files;
-    private readonly Latest motion, moving, parts, saving;
+    private readonly Latest motion, moving, meshes, parts, saving;
     private readonly Timer look;
     private long? copied;
     private Snapshot now;
@@ -42,7 +43,8 @@ public sealed class DesignSession : IAsyncDisposable
         now = new() { Text = history.Text, Version = 1 };
         motion = new(WorkOut, Fail);
         moving = new(Judge, Fail);
-        parts = new(WorkOutParts, Fail);
+        meshes = new(Shape, Fail);
+        parts = new(JudgeParts, Fail);
         saving = new(Save, e => Publish(s => s with { Save = SaveState.Failed, SaveTrouble = e.Message }));
         look = new(_ => Look(), null, LookEvery, LookEvery);
         motion.Ask();
@@ -113,6 +115,7 @@ public sealed class DesignSession : IAsyncDisposable
         await look.DisposeAsync();
         await motion.DisposeAsync();
         await moving.DisposeAsync();
+        await meshes.DisposeAsync();
         await parts.DisposeAsync();
         await saving.DisposeAsync();
         if (now.Save == SaveState.Waiting)
@@ -151,6 +154,7 @@ public sealed class DesignSession : IAsyncDisposable
         if (work is not null)
         {
             moving.Ask();
+            meshes.Ask();
             parts.Ask();
         }
 
@@ -169,10 +173,21 @@ public sealed class DesignSession : IAsyncDisposable
         return Task.CompletedTask;
     }
 
-    private async Task WorkOutParts(CancellationToken stop)
+    private Task Shape(CancellationToken stop)
+    {
+        if (now.Work is { } work)
+        {
+            var shapes = Shapes.Of(work, now.Solids);
+            Publish(s => s with { Solids = shapes });
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private async Task JudgeParts(CancellationToken stop)
     {
         // The first look at a piece does not wait.
-        while (now.Solids is not null && now.Version is var before)
+        while (now.Parts is not null && now.Version is var before)
         {
             await Task.Delay(Still, stop);
             if (now.Version == before)
@@ -181,14 +196,7 @@ public sealed class DesignSession : IAsyncDisposable
             }
         }
 
-        if (now.Work is not { } work)
-        {
-            return;
-        }
-
-        var solids = Shapes.Of(work);
-        Publish(s => s with { Solids = solids });
-        if (now.Work == work)
+        if (now.Work is { } work)
         {
             var clock = Stopwatch.GetTimestamp();
             var findings = Verdict.OfParts(work.Proof).Findings;

@@ -53,22 +53,42 @@ public sealed class Work
 }
 
 /// <summary>The parts of a worked-out text as meshes.</summary>
-/// <param name="Work">What they were made from.</param>
-/// <param name="Meshes">One mesh for each part of the assembly.</param>
-/// <param name="Marks">A mark for each mesh that changes with its shape, so that the stage fetches only what changed.</param>
-public sealed record Shapes(Work Work, IReadOnlyList<Mesh> Meshes, ImmutableArray<string> Marks)
+public sealed class Shapes
 {
+    private readonly IReadOnlyList<MeshSource> sources;
+
+    private Shapes(Work work, IReadOnlyList<MeshSource> sources, IReadOnlyList<Mesh> meshes, ImmutableArray<string> marks) =>
+        (Work, this.sources, Meshes, Marks) = (work, sources, meshes, marks);
+
+    /// <summary>What they were made from.</summary>
+    public Work Work { get; }
+
+    /// <summary>One mesh for each part of the assembly.</summary>
+    public IReadOnlyList<Mesh> Meshes { get; }
+
+    /// <summary>A mark for each mesh that changes with its shape, so that the stage fetches only what changed.</summary>
+    public ImmutableArray<string> Marks { get; }
+
     /// <summary>Version of the text.</summary>
     public int Version => Work.Version;
 
     /// <summary>The parts.</summary>
     public IReadOnlyList<Part> Parts => Work.Proof.Assembly.Parts;
 
-    /// <summary>Makes the meshes.</summary>
-    public static Shapes Of(Work work)
+    /// <summary>Makes the meshes; those that an earlier text has already are taken from there.</summary>
+    public static Shapes Of(Work work, Shapes? before)
     {
-        var meshes = PartMeshes.Of(work.Proof, Profiles.Of(work.Proof));
-        return new(work, meshes, [.. meshes.Select(StageMeshes.MarkOf)]);
+        var sources = PartMeshes.Sources(work.Proof, Profiles.Of(work.Proof));
+        var (meshes, marks) = (new Mesh[sources.Count], new string[sources.Count]);
+        var known = before?.sources.Select((s, i) => (s.Part.Name, i)).DistinctBy(x => x.Name).ToDictionary(x => x.Name, x => x.i) ?? [];
+        for (var i = 0; i < sources.Count; i++)
+        {
+            var isKnown = known.TryGetValue(sources[i].Part.Name, out var k) && sources[i].MakesTheSameAs(before!.sources[k]);
+            meshes[i] = isKnown ? before!.Meshes[k] : PartMeshes.Of(work.Machine, sources[i]);
+            marks[i] = isKnown ? before!.Marks[k] : StageMeshes.MarkOf(meshes[i]);
+        }
+
+        return new(work, sources, meshes, [.. marks]);
     }
 }
 

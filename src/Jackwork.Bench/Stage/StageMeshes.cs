@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using Jackwork.Bench.Sessions;
@@ -9,19 +8,13 @@ namespace Jackwork.Bench.Stage;
 /// <summary>Meshes as one array, little-endian: for each the numbers of corners and of indices as 32-bit integers, then places (mm) and normals as floats, then the indices.</summary>
 internal static class StageMeshes
 {
-    /// <summary>The meshes of the parts named by their numbers, joined by dots.</summary>
-    public static byte[] Write(Shapes solids, string parts)
+    /// <summary>Writes the meshes of some parts.</summary>
+    public static void Write(Stream stream, Shapes solids, IEnumerable<int> parts)
     {
-        var stream = new MemoryStream();
-        foreach (var word in parts.Split('.'))
+        foreach (var part in parts)
         {
-            if (int.TryParse(word, CultureInfo.InvariantCulture, out var i) && i >= 0 && i < solids.Meshes.Count)
-            {
-                stream.Write(Of(solids.Meshes[i]));
-            }
+            stream.Write(Of(solids.Meshes[part]));
         }
-
-        return stream.ToArray();
     }
 
     /// <summary>A mark that changes with the mesh.</summary>

@@ -16,25 +16,22 @@ export class Solids {
     this.q2 = new THREE.Quaternion();
   }
 
-  async load(base, isStale) {
-    const scene = await (await fetch(`${base}/scene`)).json();
-    const lacking = scene.parts.map((p, i) => [p.mark, i]).filter(([mark], i, all) => !this.meshes.has(mark) && all.findIndex(([m]) => m === mark) === i);
-    if (lacking.length) {
-      const answer = await fetch(`${base}/meshes?version=${scene.version}&parts=${lacking.map(([, i]) => i).join(".")}`);
-      if (!answer.ok || isStale()) return null;
-      const buffer = await answer.arrayBuffer();
-      let at = 0;
-      for (const [mark] of lacking) {
-        const [corners, indices] = new Uint32Array(buffer, at, 2);
-        const geometry = new THREE.BufferGeometry();
-        geometry.setAttribute("position", new THREE.BufferAttribute(new Float32Array(buffer, at + 8, 3 * corners), 3));
-        geometry.setAttribute("normal", new THREE.BufferAttribute(new Float32Array(buffer, at + 8 + 12 * corners, 3 * corners), 3));
-        geometry.setIndex(new THREE.BufferAttribute(new Uint32Array(buffer, at + 8 + 24 * corners, indices), 1));
-        this.meshes.set(mark, { geometry, edges: new THREE.EdgesGeometry(geometry, 28) });
-        at += 8 + 24 * corners + 4 * indices;
-      }
+  async load(url) {
+    const answer = await fetch(url, { method: "POST", body: [...this.meshes.keys()].join(".") });
+    if (!answer.ok) return null;
+    const buffer = await answer.arrayBuffer();
+    const [length] = new Uint32Array(buffer, 0, 1);
+    const scene = JSON.parse(new TextDecoder().decode(new Uint8Array(buffer, 4, length)));
+    let at = 4 + length;
+    for (const mark of scene.meshes) {
+      const [corners, indices] = new Uint32Array(buffer, at, 2);
+      const geometry = new THREE.BufferGeometry();
+      geometry.setAttribute("position", new THREE.BufferAttribute(new Float32Array(buffer, at + 8, 3 * corners), 3));
+      geometry.setAttribute("normal", new THREE.BufferAttribute(new Float32Array(buffer, at + 8 + 12 * corners, 3 * corners), 3));
+      geometry.setIndex(new THREE.BufferAttribute(new Uint32Array(buffer, at + 8 + 24 * corners, indices), 1));
+      this.meshes.set(mark, { geometry, edges: new THREE.EdgesGeometry(geometry, 28) });
+      at += 8 + 24 * corners + 4 * indices;
     }
-    if (isStale()) return null;
     this.place(scene);
     return scene;
   }
@@ -112,7 +109,10 @@ export class Solids {
       const line = mesh.children[0].material;
       mesh.visible = (!only || only.includes(number)) && !(isCase && boards === "hidden" && !only);
       const clear = isCase && boards === "clear";
-      mesh.material.transparent = clear;
+      if (mesh.material.transparent !== clear) {
+        mesh.material.transparent = clear;
+        mesh.material.needsUpdate = true;
+      }
       mesh.material.opacity = clear ? 0.09 : 1;
       mesh.material.depthWrite = !clear;
       mesh.castShadow = !isCase || boards === "solid";
@@ -122,7 +122,6 @@ export class Solids {
       mesh.material.emissive.set(lit);
       mesh.material.emissiveIntensity = !lit ? 0 : number === picked || marked.includes(number) ? 0.55 : 0.22;
       line.opacity = clear ? 0.4 : 0.32;
-      mesh.material.needsUpdate = true;
     }
   }
 }

@@ -18,6 +18,26 @@ function isSlow() {
   return /swiftshader|llvmpipe|software/i.test(name);
 }
 
+// One fetch of a kind is under way at a time; of the asks that come meanwhile the last is met next.
+function latest(fetchNow) {
+  let busy = false;
+  let next = null;
+  return async (what) => {
+    next = what;
+    if (busy) return;
+    busy = true;
+    try {
+      while (next) {
+        const now = next;
+        next = null;
+        await fetchNow(now);
+      }
+    } finally {
+      busy = false;
+    }
+  };
+}
+
 export function createStage(place, page) {
   let renderer;
   const plain = isSlow();
@@ -71,9 +91,7 @@ export function createStage(place, page) {
   let info = null;
   let size = { middle: new THREE.Vector3(0, 130, 0), reach: 200, floor: 0 };
   let dirty = true;
-  let wanted = 0;
-  let posing = false;
-  let again = null;
+  let rest = 0;
   const alive = new AbortController();
   const on = (target, kind, f, more) => target.addEventListener(kind, f, { signal: alive.signal, ...more });
 
@@ -210,32 +228,26 @@ export function createStage(place, page) {
   });
 
   return {
-    async scene(base) {
-      const mine = ++wanted;
+    scene: latest(async (base) => {
       const first = !info;
-      const got = await solids.load(base, () => mine !== wanted);
+      const got = await solids.load(`${base}/scene`);
       if (!got) return;
       info = got;
       setPerformance(got.turns, got.rpm);
       if (!solids.poses) await solids.loadPoses(`${base}/poses`);
-      measure();
-      if (first) look("quarter");
+      // While a move is dragged the room that the piece takes is not asked for at every step.
+      clearTimeout(rest);
+      if (first) {
+        measure();
+        look("quarter");
+      } else rest = setTimeout(measure, 400);
       dress();
       place.dataset.parts = got.parts.length;
-    },
-    // The newest poses win; while some are on their way, later asks wait for one more go.
-    async poses(url) {
-      again = url;
-      if (posing) return;
-      posing = true;
-      while (again) {
-        const next = again;
-        again = null;
-        await solids.loadPoses(next);
-        dirty = true;
-      }
-      posing = false;
-    },
+    }),
+    poses: latest(async (url) => {
+      await solids.loadPoses(url);
+      dirty = true;
+    }),
     show(next) {
       state = { ...state, ...next };
       dress();

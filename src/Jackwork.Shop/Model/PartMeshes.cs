@@ -20,17 +20,25 @@ internal static class PartMeshes
     public const double ProfileSagitta = 0.02;
 
     /// <summary>One mesh for each part, in the order of the assembly.</summary>
-    public static IReadOnlyList<Mesh> Of(Proof proof, IReadOnlyList<Profile> profiles)
+    public static IReadOnlyList<Mesh> Of(Proof proof, IReadOnlyList<Profile> profiles) => [.. Sources(proof, profiles).Select(s => Of(proof.Machine, s))];
+
+    /// <summary>What the meshes are made from, one for each part, in the order of the assembly.</summary>
+    public static IReadOnlyList<MeshSource> Sources(Proof proof, IReadOnlyList<Profile> profiles)
     {
         var cams = new Queue<Profile>(profiles.Where(p => p.Folder == "cams"));
         var wheels = new Queue<Profile>(Wheels(proof, [.. profiles.Where(p => p.Folder == "gears")]));
-        return [.. proof.Assembly.Parts.Select(p => MeshMaker.Of(p.Mesh is { } mesh ? Surface(mesh) : Tessellation.Of(p.Kind switch
+        return [.. proof.Assembly.Parts.Select(p => new MeshSource(p, p.Kind switch
         {
-            PartKind.Cam => Plate(proof.Machine, p, cams.Dequeue()),
-            PartKind.Wheel => Plate(proof.Machine, p, wheels.Dequeue()),
-            _ => p.Pieces,
-        }, Sagitta)))];
+            PartKind.Cam => cams.Dequeue(),
+            PartKind.Wheel => wheels.Dequeue(),
+            _ => null,
+        }))];
     }
+
+    /// <summary>The mesh of one part.</summary>
+    public static Mesh Of(Machine machine, MeshSource source) => MeshMaker.Of(
+        source.Part.Mesh is { } mesh ? Surface(mesh)
+        : Tessellation.Of(source.Profile is { } profile ? Plate(machine, source.Part, profile) : source.Part.Pieces, Sagitta));
 
     private static IReadOnlyList<ImmutableArray<Point3>> Surface(TriangleMesh mesh) =>
         [.. mesh.Triangles.Select(t => ImmutableArray.Create(mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]))];

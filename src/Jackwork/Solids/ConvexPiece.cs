@@ -56,6 +56,11 @@ public sealed class ConvexPiece
     /// <summary>True when the core has no curved face, so that distances to it are exact but for rounding.</summary>
     public bool IsPolytope => radii.Length == 0;
 
+    /// <summary>Whether another is the same solid, to the last digit.</summary>
+    public bool IsLike(ConvexPiece other) =>
+        centres.AsSpan().SequenceEqual(other.centres) && radii.AsSpan().SequenceEqual(other.radii)
+        && axis == other.axis && sweep == other.sweep && Margin == other.Margin;
+
     /// <summary>A ball.</summary>
     /// <param name="centre">Centre, mm.</param>
     /// <param name="radius">Radius, mm, 0 or more.</param>

@@ -19,7 +19,7 @@ public sealed class HostTests(OpenBench bench) : IClassFixture<OpenBench>
     [InlineData("/", "OWN", "http://evil.example", HttpStatusCode.Forbidden)]
     [InlineData("/", "OWN", "null", HttpStatusCode.Forbidden)]
     [InlineData("/_blazor/negotiate", "OWN", "http://evil.example", HttpStatusCode.Forbidden)]
-    [InlineData("/open/guess/scene", null, null, HttpStatusCode.NotFound)]
+    [InlineData("/open/guess/poses", null, null, HttpStatusCode.NotFound)]
     [InlineData("/web/1/..%2f..%2fpasswd", null, null, HttpStatusCode.NotFound)]
     public async Task OnlyItsOwnPageIsAnswered(string path, string? host, string? origin, HttpStatusCode status)
     {
