@@ -11,6 +11,9 @@ const make = (name, attributes, parent) => {
 };
 const px = (v) => v.toFixed(1);
 
+// Shortest length, pixels, that has room for its dimension; the list below the drawing has them all.
+const least = 30;
+
 // Where a body's points are seen: two rows of four, from a place and a quaternion.
 function seen([x, y, z, a, b, c, w], right, up) {
   const turn = [1 - 2 * (b * b + c * c), 2 * (a * b - c * w), 2 * (a * c + b * w), 2 * (a * b + c * w), 1 - 2 * (a * a + c * c), 2 * (b * c - a * w), 2 * (a * c - b * w), 2 * (b * c + a * w), 1 - 2 * (a * a + b * b)];
@@ -40,7 +43,7 @@ export function createSideView(place, page) {
   tools.className = "side-zoom group";
   tools.setAttribute("role", "group");
   tools.setAttribute("aria-label", "How near");
-  for (const [sign, label, f] of [["\u2212", "Farther", () => zoom(1 / 1.3)], ["+", "Nearer", () => zoom(1.3)], ["\u25a1", "Show all of it", () => fit()], ["\u25cb", "Show the chain", () => fit(true)]]) {
+  for (const [sign, label, f] of [["\u2212", "Farther", () => zoom(1 / 1.3)], ["+", "Nearer", () => zoom(1.3)], ["\u25a1", "Show all of it", () => fit(false)], ["\u25cb", "Show the chain", () => fit(true)]]) {
     const button = Object.assign(document.createElement("button"), { type: "button", textContent: sign, title: label });
     button.setAttribute("aria-label", label);
     button.addEventListener("click", f);
@@ -52,7 +55,7 @@ export function createSideView(place, page) {
   let scene = null;
   let poses = null;
   let size = { w: 0, h: 0 };
-  let look = { scale: 1, u: 0, v: 0, fitted: true };
+  let look = { scale: 1, u: 0, v: 0, fitted: "all" };
   let held = null;
   let trouble = null;
   let dirty = true;
@@ -109,7 +112,7 @@ export function createSideView(place, page) {
       h.element = keep(`point ${h.path}`, points, () => {
         const g = make("g", { role: "slider", "data-path": h.path });
         make("circle", { class: "hit", r: 11 }, g);
-        make("circle", { class: "knob", r: h.joint ? 4.2 : 3.4 }, g);
+        make("circle", { class: "knob", r: h.joint ? 4.2 : 3.6 }, g);
         make("title", {}, g);
         return g;
       });
@@ -179,31 +182,42 @@ export function createSideView(place, page) {
   }
 
   // ISO 129-1: dimension line beside the length with an arrow at each end, extension lines a little beyond it, figures above the line and read from below or from the right.
+  // Of arms that lie along each other from one axis, the shorter one's line is the nearer.
   function measure() {
     const all = scene.lengths.map((l) => pointsOf(l));
     const middle = all.flat().reduce((m, [x, y], _, { length }) => [m[0] + x / length, m[1] + y / length], [0, 0]);
-    scene.lengths.forEach((l, i) => {
+    const laid = scene.lengths.map((l, i) => {
       const [[ax, ay], [bx, by]] = all[i];
       const long = Math.hypot(bx - ax, by - ay);
-      l.element.classList.toggle("rod", l.rod);
-      l.element.toggleAttribute("hidden", long < 30);
-      if (long < 30) return;
       const [ux, uy] = [(bx - ax) / long, (by - ay) / long];
       const away = ((ax + bx) / 2 - middle[0]) * -uy + ((ay + by) / 2 - middle[1]) * ux < 0 ? -1 : 1;
-      const [nx, ny] = [-uy * away, ux * away];
-      const far = l.rod ? 24 : 15;
-      const to = (x, y, n, u = 0) => `${px(x + nx * n + ux * u)} ${px(y + ny * n + uy * u)}`;
+      return { ...l, ax, ay, bx, by, long, ux, uy, nx: -uy * away, ny: ux * away, level: 0 };
+    });
+    const arms = laid.filter((l) => !l.rod && l.long >= least).sort((a, b) => a.long - b.long);
+    arms.forEach((l, i) => {
+      const beside = arms.slice(0, i).findLast((o) => Math.hypot(o.ax - l.ax, o.ay - l.ay) < 3 && o.ux * l.ux + o.uy * l.uy > 0.9);
+      if (!beside) return;
+      const side = beside.nx * l.nx + beside.ny * l.ny < 0 ? -1 : 1;
+      Object.assign(l, { level: beside.level + 1, nx: side * l.nx, ny: side * l.ny });
+    });
+    for (const l of laid) {
+      l.element.classList.toggle("rod", l.rod);
+      l.element.toggleAttribute("hidden", l.long < least);
+      if (l.long < least) continue;
+      const far = l.rod ? 24 : 15 + 14 * l.level;
+      const to = (x, y, n, u = 0) => `${px(x + l.nx * n + l.ux * u)} ${px(y + l.ny * n + l.uy * u)}`;
+      const { ax, ay, bx, by } = l;
       const [ext, dim, arrows, text] = l.element.children;
       ext.setAttribute("d", `M${to(ax, ay, 5)}L${to(ax, ay, far + 3)}M${to(bx, by, 5)}L${to(bx, by, far + 3)}`);
       dim.setAttribute("d", `M${to(ax, ay, far)}L${to(bx, by, far)}`);
       arrows.setAttribute("d", `M${to(ax, ay, far)}L${to(ax, ay, far - 1.8, 7)}L${to(ax, ay, far + 1.8, 7)}ZM${to(bx, by, far)}L${to(bx, by, far - 1.8, -7)}L${to(bx, by, far + 1.8, -7)}Z`);
-      let turn = (Math.atan2(uy, ux) * 180) / Math.PI;
+      let turn = (Math.atan2(l.uy, l.ux) * 180) / Math.PI;
       if (turn > 89 || turn <= -91) turn += turn > 0 ? -180 : 180;
       text.setAttribute("transform", `translate(${to((ax + bx) / 2, (ay + by) / 2, far)}) rotate(${px(turn)}) translate(0 -3)`);
-    });
+    }
   }
 
-  const fit = (chainOnly = false) => {
+  const fit = (chainOnly = look.fitted === "chain") => {
     if (!scene || !size.w) return;
     const some = scene.strokes.filter((s) => s.strong && s.kind !== "axis");
     const box = [Infinity, -Infinity, Infinity, -Infinity];
@@ -216,18 +230,20 @@ export function createSideView(place, page) {
         box[3] = Math.max(box[3], v);
       });
     }
-    const scale = Math.min((size.w - 36) / Math.max(20, box[1] - box[0]), (size.h - 36) / Math.max(20, box[3] - box[2]));
-    look = { scale, u: (box[0] + box[1]) / 2, v: (box[2] + box[3]) / 2, fitted: !chainOnly };
+    const [w, h] = [Math.max(20, box[1] - box[0]), Math.max(20, box[3] - box[2])];
+    const room = chainOnly ? 90 : 44;
+    const scale = Math.max(0.2, Math.min((size.w - room) / w, (size.h - room) / h));
+    look = { scale, u: (box[0] + box[1]) / 2, v: (box[2] + box[3]) / 2, fitted: chainOnly ? "chain" : "all" };
     dirty = true;
   };
   const zoom = (by, x = size.w / 2, y = size.h / 2) => {
     const scale = Math.min(60, Math.max(0.2, look.scale * by));
     const [u, v] = [look.u + (x - size.w / 2) / look.scale, look.v - (y - size.h / 2) / look.scale];
-    look = { scale, u: u - (x - size.w / 2) / scale, v: v + (y - size.h / 2) / scale, fitted: false };
+    look = { scale, u: u - (x - size.w / 2) / scale, v: v + (y - size.h / 2) / scale, fitted: null };
     dirty = true;
   };
   const pan = (dx, dy) => {
-    look = { ...look, u: look.u - dx / look.scale, v: look.v + dy / look.scale, fitted: false };
+    look = { ...look, u: look.u - dx / look.scale, v: look.v + dy / look.scale, fitted: null };
     dirty = true;
   };
 
@@ -309,7 +325,7 @@ export function createSideView(place, page) {
     } else if (way) pan(-30 * way[0], 30 * way[1]);
     else if (e.key === "+" || e.key === "=") zoom(1.3);
     else if (e.key === "-") zoom(1 / 1.3);
-    else if (e.key === "0") fit();
+    else if (e.key === "0") fit(false);
     else if (e.key === "Escape" && held && press?.moved) {
       send(held.path, 0, 0, 0, held.gesture);
       letGo();
@@ -363,12 +379,13 @@ export function createSideView(place, page) {
   return {
     draw(next, problem) {
       const turned = scene?.view !== next.view;
+      const another = scene?.chosen !== next.chosen;
       scene = next;
       trouble = problem;
       said.textContent = problem ?? "";
       if (!trouble && !press) held = null;
       build();
-      if (turned || look.fitted) fit();
+      if (turned || (another && look.fitted && !press)) fit(!!scene.chosen);
       fetchPoses(scene.poses);
       dirty = true;
     },

@@ -11,16 +11,17 @@ internal static class SideScene
     /// <param name="skeleton">What is shown.</param>
     /// <param name="machine">The machine that it is of.</param>
     /// <param name="view">The plane that it is seen in.</param>
+    /// <param name="chosen">Name of the member chosen; null for none.</param>
     /// <param name="chain">The members whose lines are strong.</param>
     /// <param name="poses">Where the poses are fetched.</param>
     /// <param name="held">A point that the text has somewhere else than the skeleton, because the text can't be worked out.</param>
-    public static object Of(Skeleton skeleton, Machine machine, ViewPlane view, IReadOnlySet<int> chain, string poses, Held? held) => new
+    public static object Of(Skeleton skeleton, Machine machine, ViewPlane view, string? chosen, IReadOnlySet<int> chain, string poses, Held? held) => new
     {
         View = view.Along,
         Right = Flat([view.Right]),
         Up = Flat([view.Up]),
         Poses = poses,
-        Chosen = chain.Count > 0,
+        Chosen = chosen,
         Strokes = skeleton.Strokes.Select(s => new
         {
             Kind = KindOf(s, machine, view),
