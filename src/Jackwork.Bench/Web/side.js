@@ -174,7 +174,8 @@ export function createSideView(place, page) {
       }
       if (held?.path === h.path) {
         said.hidden = !trouble;
-        said.style.transform = `translate(${Math.min(Math.max(6, x - 90), Math.max(6, size.w - 196))}px, ${y > size.h / 2 ? 8 : size.h - 84}px)`;
+        const left = Math.min(Math.max(6, x - 95), Math.max(6, size.w - 196));
+        said.style.transform = `translate(${left}px, ${y < size.h / 2 ? y + 18 : y - 18 - said.offsetHeight}px)`;
       }
     }
     if (!held) said.hidden = true;
@@ -231,7 +232,7 @@ export function createSideView(place, page) {
       });
     }
     const [w, h] = [Math.max(20, box[1] - box[0]), Math.max(20, box[3] - box[2])];
-    const room = chainOnly ? 90 : 44;
+    const room = chainOnly ? 96 : 60;
     const scale = Math.max(0.2, Math.min((size.w - room) / w, (size.h - room) / h));
     look = { scale, u: (box[0] + box[1]) / 2, v: (box[2] + box[3]) / 2, fitted: chainOnly ? "chain" : "all" };
     dirty = true;
