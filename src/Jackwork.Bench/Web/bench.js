@@ -2,7 +2,9 @@
 import { crank, onCrank, run, turnTo } from "./crank.js";
 export { createStage } from "./stage.js";
 export { createChart } from "./chart.js";
+export { createDivider } from "./divider.js";
 export { createEditor } from "./editor.js";
+export { createSideView } from "./side.js";
 
 // The bench keeps everything on its side, so a page that lost its way is taken up again, or loaded anew.
 const lost = document.getElementById("lost");

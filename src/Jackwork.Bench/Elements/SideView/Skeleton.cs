@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Jackwork.Cams;
+using Jackwork.Motion;
+
+namespace Jackwork.Bench.Elements.SideView;
+
+/// <summary>A piece as lines and points: axes, arms, rods, cams, wheels, and the points of the design that can be moved. All as drawn; in the view of nobody yet.</summary>
+/// <param name="Strokes">The lines.</param>
+/// <param name="Handles">The points that can be moved.</param>
+/// <param name="Lengths">Rods and arms.</param>
+internal sealed record Skeleton(ImmutableArray<Stroke> Strokes, ImmutableArray<Handle> Handles, ImmutableArray<Length> Lengths)
+{
+    /// <summary>The skeleton of a machine.</summary>
+    /// <param name="motion">Its motion.</param>
+    /// <param name="cams">The cams as far as they are worked out; their outlines are shown, and followers stand as set over to touch them.</param>
+    public static Skeleton Of(Motion.Motion motion, IReadOnlyList<Cam> cams) => new SkeletonBuilder(motion, cams).Build();
+
+    /// <summary>What lies, wholly or in part, between two depths of a view, mm; the case always.</summary>
+    public Skeleton Between(ViewPlane view, double from, double to)
+    {
+        bool Touches(IEnumerable<BodyPoint> points)
+        {
+            var depths = points.Select(p => view.Depth(p.Drawn)).ToList();
+            return depths.Min() <= to && depths.Max() >= from;
+        }
+
+        return new(
+            [.. Strokes.Where(s => s.Kind == StrokeKind.Case || Touches(s.Points))],
+            [.. Handles.Where(h => Touches([h.At]))],
+            [.. Lengths.Where(l => Touches([l.From, l.To]))]);
+    }
+
+    /// <summary>What belongs to some of the members; the case always.</summary>
+    public Skeleton Among(IReadOnlySet<int> members) => new(
+        [.. Strokes.Where(s => s.Kind == StrokeKind.Case || members.Contains(s.Owner))],
+        [.. Handles.Where(h => members.Contains(h.Owner))],
+        [.. Lengths.Where(l => members.Contains(l.Owner))]);
+
+    /// <summary>What goes along when a joint is moved with what it carries: the points on the member that it holds, and of the members that sit on that.</summary>
+    public IReadOnlyList<Handle> CarriedBy(Handle joint, Machine machine)
+    {
+        if (joint.Holds is not { } held)
+        {
+            return [];
+        }
+
+        bool OnIt(int body)
+        {
+            for (var m = body; m != Member.Case; m = machine.Members[m].Carrier)
+            {
+                if (m == held)
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+
+        return [.. Handles.Where(h => OnIt(h.At.Body))];
+    }
+}
