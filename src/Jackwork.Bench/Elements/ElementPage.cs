@@ -1,4 +1,5 @@
 using Jackwork.Bench.Sessions;
+using Jackwork.Bench.Stage;
 using Microsoft.AspNetCore.Components;
 
 namespace Jackwork.Bench.Elements;
@@ -35,6 +36,10 @@ public abstract class ElementPage : ComponentBase
     /// <summary>Chooses a member for the whole page.</summary>
     [Parameter]
     public EventCallback<string?> Choose { get; set; }
+
+    /// <summary>Turns the stage to a place and marks what is there.</summary>
+    [Parameter]
+    public EventCallback<FindingPlace> Show { get; set; }
 
     /// <summary>What was worked out.</summary>
     protected Work Work => Now.Work!;

@@ -5,6 +5,7 @@ export { createChart } from "./chart.js";
 export { createDivider } from "./divider.js";
 export { createEditor } from "./editor.js";
 export { createSideView } from "./side.js";
+export { createTurning } from "./turning.js";
 
 // The bench keeps everything on its side, so a page that lost its way is taken up again, or loaded anew.
 const lost = document.getElementById("lost");

@@ -28,15 +28,37 @@ internal static class CamMaker
             case { Word: null, Number: var r }:
                 return drawn.WithBase(r, turn.Least, turn.Most) is { } set ? (set, null) : (drawn, r);
             default:
-                var smallest = HubRadius(drive) + limits.Rim;
-                var profile = CamProfile.Of(motion, drive, drawn, turn.Steps);
-                var found = BaseSearch.Find(smallest, r => drawn.WithBase(r, turn.Least, turn.Most), f =>
-                {
-                    profile.Fill(motion, drive, f);
-                    return profile.MaxPressureAngle <= limits.PressureAngle(f.Turns) && profile.MinConvexRadius >= limits.ConvexRadius;
-                });
-                return found is null ? (drawn, 0) : (found, null);
+                return Smallest(motion, drive, drawn, turn, limits) is { } found ? (found, null) : (drawn, 0);
         }
+    }
+
+    /// <summary>The least base circle that keeps an acted member's cam within its limits, and what keeps it from being less; null where none up to ten hubs does.</summary>
+    public static LeastBase? Least(Motion.Motion motion, Acted acted, Limits limits)
+    {
+        var drive = acted.Cam;
+        var turn = CamTurn.Of(motion, drive);
+        if (Smallest(motion, drive, FollowerBuilder.Build(motion.Machine, drive), turn, limits) is not { } follower)
+        {
+            return null;
+        }
+
+        var radius = follower.BaseRadius(turn.Least, turn.Most);
+        var less = radius - LeastBase.Beside;
+        var bound = less < HubRadius(drive) + limits.Rim ? BaseBound.Hub
+            : follower.WithBase(less, turn.Least, turn.Most) is not { } smaller ? BaseBound.Reach
+            : CamProfile.Of(motion, drive, smaller, turn.Steps).MaxPressureAngle > limits.PressureAngle(follower.Turns) ? BaseBound.PressureAngle
+            : BaseBound.Nose;
+        return new(radius, bound);
+    }
+
+    private static Follower? Smallest(Motion.Motion motion, CamDrive drive, Follower drawn, CamTurn turn, Limits limits)
+    {
+        var profile = CamProfile.Of(motion, drive, drawn, turn.Steps);
+        return BaseSearch.Find(HubRadius(drive) + limits.Rim, r => drawn.WithBase(r, turn.Least, turn.Most), f =>
+        {
+            profile.Fill(motion, drive, f);
+            return profile.MaxPressureAngle <= limits.PressureAngle(f.Turns) && profile.MinConvexRadius >= limits.ConvexRadius;
+        });
     }
 
     /// <summary>Radius of the hub or collet that the cam must clear, mm: as given, else as large as the bore is wide.</summary>

@@ -49,6 +49,9 @@ public sealed class Proof
     /// <summary>The spur pairs.</summary>
     public IReadOnlyList<GearWork> Gears => gears.Value;
 
+    /// <summary>The least base circle that keeps the cam of an acted member within its limits, as <c>base: auto</c> would choose it; null where none does.</summary>
+    public LeastBase? LeastBase(Acted acted) => CamMaker.Least(Motion, acted, Limits);
+
     /// <summary>The run on the cams as cut.</summary>
     public AsCut AsCut => cut.Value.AsCut;
 
