@@ -37,6 +37,10 @@ public abstract class ElementPage : ComponentBase
     [Parameter]
     public EventCallback<string?> Choose { get; set; }
 
+    /// <summary>Name of the design's own part that was picked on the stage; null for none.</summary>
+    [Parameter]
+    public string? Picked { get; set; }
+
     /// <summary>Turns the stage to a place and marks what is there.</summary>
     [Parameter]
     public EventCallback<FindingPlace> Show { get; set; }

@@ -59,13 +59,21 @@ export function createChart(place, page) {
     busy = false;
   };
 
+  // The share of a turn, clockwise from the top, at which the pointer stands round a ring's middle.
+  const bearing = (e, ring) => {
+    const box = ring.getBoundingClientRect();
+    const turn = Math.atan2(e.clientX - box.left - box.width / 2, box.top + box.height / 2 - e.clientY) / (2 * Math.PI);
+    return turn < 0 ? turn + 1 : turn;
+  };
+
   let held = null;
   const snap = (v, e) => (e.shiftKey ? 5 * Math.round(v / 5) : Math.round(v));
   on("pointerdown", (e) => {
     const grip = e.target.closest("[data-hold]");
     if (grip && e.button === 0) {
-      const { hold, member, index, value, perX, perY } = grip.dataset;
-      held = { hold, member, index: +index, value: +value, perX: +(perX ?? 0), perY: +(perY ?? 0), x: e.clientX, y: e.clientY, last: null, gesture: `drag ${Date.now()}` };
+      const { hold, member, index, value, perX, perY, perTurn } = grip.dataset;
+      held = { hold, member, index: +index, value: +value, perX: +(perX ?? 0), perY: +(perY ?? 0), perTurn: +(perTurn ?? 0), x: e.clientX, y: e.clientY, last: null, gesture: `drag ${Date.now()}` };
+      if (perTurn) Object.assign(held, { ring: grip.closest("svg"), at: bearing(e, grip.closest("svg")), round: 0 });
       place.setPointerCapture(e.pointerId);
       page.invokeMethodAsync("Hold", member, +index);
       e.preventDefault();
@@ -74,7 +82,13 @@ export function createChart(place, page) {
   });
   on("pointermove", (e) => {
     if (!held) return;
-    const to = snap(held.value + (e.clientX - held.x) * held.perX + (e.clientY - held.y) * held.perY, e);
+    if (held.ring) {
+      // Counted step by step, so that a drag past the top goes on.
+      const at = bearing(e, held.ring);
+      held.round += at - held.at - Math.round(at - held.at);
+      held.at = at;
+    }
+    const to = snap(held.value + (e.clientX - held.x) * held.perX + (e.clientY - held.y) * held.perY + (held.round ?? 0) * held.perTurn, e);
     if (to === held.last || (held.last === null && Math.hypot(e.clientX - held.x, e.clientY - held.y) < 2)) return;
     held.last = to;
     held.moved = true;
@@ -88,8 +102,7 @@ export function createChart(place, page) {
       const share = (e.clientX - box.left - flat.dataset.x0) / (flat.dataset.x1 - flat.dataset.x0);
       if (share >= 0 && share <= 1) turnTo(share * 360 * crank.turns);
     } else if (round) {
-      const turn = Math.atan2(e.clientX - box.left - box.width / 2, box.top + box.height / 2 - e.clientY) / (2 * Math.PI);
-      turnTo((turn < 0 ? turn + 1 : turn) * 360 * crank.turns);
+      turnTo(bearing(e, round.closest("svg")) * 360 * crank.turns);
     }
   };
   on("pointerup", (e) => {

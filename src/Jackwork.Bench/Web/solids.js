@@ -3,6 +3,19 @@ import * as THREE from "three";
 
 const ink = { light: 0x22282b, dark: 0x0c0e0f };
 
+// Cut open, a solid shows its inside: drawn flat and hatched at 45 degrees, as ISO 128-50 has cut faces, it looks filled.
+function hatched(shader, cut) {
+  shader.uniforms.isCut = cut;
+  shader.fragmentShader = "uniform float isCut;\n" + shader.fragmentShader.replace(
+    "#include <dithering_fragment>",
+    `#include <dithering_fragment>
+    if (isCut > 0.5 && !gl_FrontFacing) {
+      float line = step(mod(gl_FragCoord.x + gl_FragCoord.y, 9.0), 1.3);
+      gl_FragColor = vec4(mix(mix(diffuse, vec3(1.0), 0.35), vec3(0.13, 0.16, 0.17), line), opacity);
+    }`,
+  );
+}
+
 export class Solids {
   constructor(root, plain) {
     this.root = root;
@@ -12,6 +25,7 @@ export class Solids {
     this.bodies = [];
     this.poses = null;
     this.planes = [];
+    this.cut = { value: 0 };
     this.q = new THREE.Quaternion();
     this.q2 = new THREE.Quaternion();
   }
@@ -52,6 +66,7 @@ export class Solids {
         const { geometry, edges } = this.meshes.get(p.mark);
         const look = { color: p.colour, clippingPlanes: this.planes, side: THREE.DoubleSide };
         const material = this.plain ? new THREE.MeshLambertMaterial(look) : new THREE.MeshStandardMaterial({ ...look, metalness: p.metal * 0.72, roughness: p.metal ? 0.42 : 0.82 });
+        material.onBeforeCompile = (shader) => hatched(shader, this.cut);
         mesh = new THREE.Mesh(geometry, material);
         mesh.castShadow = mesh.receiveShadow = true;
         mesh.add(new THREE.LineSegments(edges, new THREE.LineBasicMaterial({ color: ink.light, transparent: true, opacity: 0.32, clippingPlanes: this.planes })));

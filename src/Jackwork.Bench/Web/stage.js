@@ -98,6 +98,7 @@ export function createStage(place, page) {
   const dress = () => {
     solids.show(state, marked);
     solids.planes.length = 0;
+    solids.cut.value = state.section ? 1 : 0;
     if (state.section) solids.planes.push(new THREE.Plane(new THREE.Vector3(...axes[state.section]).negate(), state.cut));
     path.visible = !!state.path;
     if (state.path) path.geometry.setAttribute("position", new THREE.BufferAttribute(new Float32Array(state.path), 3));
