@@ -42,8 +42,9 @@ if (!window.benchStarted) {
   });
   document.addEventListener("input", (e) => {
     if (e.target.matches?.("[data-crank=slider]")) {
+      const to = +e.target.value;
       run(false);
-      turnTo(+e.target.value);
+      turnTo(to);
     }
   });
   document.addEventListener("keydown", (e) => {

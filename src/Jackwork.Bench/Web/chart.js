@@ -125,9 +125,10 @@ export function createChart(place, page) {
   });
 
   return {
-    drawn(version) {
+    drawn(version, judged) {
       heads();
       note.drawn(version);
+      note.judged(judged);
     },
     stop() {
       alive.abort();

@@ -1,6 +1,7 @@
-// How long a drag takes to be seen: from the pointer's move to the chart redrawn and to the stage drawn with its poses. Read by window.benchTimes().
+// How long a drag takes to be seen: from the pointer's move to the chart redrawn, the verdict on motion shown, and the stage drawn with its
+// poses; and how long frames take. Read by window.benchTimes().
 const asked = new Map();
-const times = { chart: [], stage: [], frames: [] };
+const times = { chart: [], verdict: [], stage: [], frames: [], work: [] };
 let lastFrame = 0;
 
 const settle = (kind, version) => {
@@ -8,7 +9,7 @@ const settle = (kind, version) => {
     if (v <= version && !at[kind]) {
       at[kind] = true;
       times[kind].push(performance.now() - at.sent);
-      if (at.chart && at.stage) asked.delete(v);
+      if (at.chart && at.verdict && at.stage) asked.delete(v);
     }
   }
 };
@@ -16,9 +17,12 @@ const settle = (kind, version) => {
 export const note = {
   asked: (version, sent) => asked.set(version, { sent }),
   drawn: (version) => settle("chart", version),
+  judged: (version) => settle("verdict", version),
   posed: (version) => settle("stage", version),
-  frame() {
+  frame(began) {
     const now = performance.now();
+    times.work.push(now - began);
+    if (times.work.length > 2000) times.work.splice(0, 1000);
     if (now - lastFrame < 1000) times.frames.push(now - lastFrame);
     if (times.frames.length > 2000) times.frames.splice(0, 1000);
     lastFrame = now;

@@ -55,6 +55,7 @@ export function createStage(place, page) {
   renderer.toneMappingExposure = 1.05;
   place.append(renderer.domElement);
 
+  window.benchRenderer = () => (plain ? "drawn by the processor" : "drawn by a graphics card");
   const scene = new THREE.Scene();
   if (!plain) {
     const pmrem = new THREE.PMREMGenerator(renderer);
@@ -215,16 +216,22 @@ export function createStage(place, page) {
   controls.addEventListener("change", () => (dirty = true));
 
   const leave = onCrank(() => (dirty = true));
+  // Where the processor draws, the rest of the page gets as long as the last picture took before the next is begun.
+  let drawn = 0;
+  let took = 0;
   let frame = requestAnimationFrame(function draw() {
     frame = requestAnimationFrame(draw);
     controls.update();
-    if (!dirty) return;
+    const began = performance.now();
+    if (plain && drawn && !took) took = began - drawn;
+    if (!dirty || began - drawn < 2 * took) return;
     dirty = false;
+    [drawn, took] = [began, 0];
     solids.stand(crank.deg / (360 * crank.turns));
     const scale = camera.position.distanceTo(spot.position) * 0.011;
     spot.scale.setScalar(scale);
     renderer.render(scene, camera);
-    note.frame();
+    note.frame(began);
     if (solids.poses) note.posed(solids.poses.version);
   });
 

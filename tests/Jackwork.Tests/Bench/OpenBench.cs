@@ -24,10 +24,10 @@ public sealed class OpenBench : IAsyncLifetime
     /// <summary>The folder that is open.</summary>
     public string Folder => folder[""];
 
-    /// <summary>A new copy of the keeper, under a name of its own.</summary>
-    public string Copy(string name)
+    /// <summary>A new copy of the keeper, or of another text, under a name of its own.</summary>
+    public string Copy(string name, string? text = null)
     {
-        folder.Design(name, Keeper);
+        folder.Design(name, text ?? Keeper);
         return Path.Combine(folder[name], "design.yaml");
     }
 

@@ -118,16 +118,16 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
         await page.GetByRole(AriaRole.Tab, new() { Name = "Elements" }).ClickAsync();
         await page.Locator(".elements > h2").WaitForAsync();
-        var pages = await page.Locator(".elements > label select option").AllInnerTextsAsync();
+        var pages = await page.Locator(".elements > label.wide select option").AllInnerTextsAsync();
         Assert.Contains("Rules", pages);
         foreach (var title in pages)
         {
-            await page.Locator(".elements > label select").SelectOptionAsync(title);
+            await page.Locator(".elements > label.wide select").SelectOptionAsync(title);
             await Expect(page.Locator(".elements > h2")).ToHaveTextAsync(title, Patient);
             await Expect(page.Locator(".side .notice")).ToHaveCountAsync(0);
         }
 
-        await page.Locator(".elements > label select").SelectOptionAsync("Rules");
+        await page.Locator(".elements > label.wide select").SelectOptionAsync("Rules");
         await page.GetByLabel("rule 1: keep hatch above").FillAsync("75");
         await page.Keyboard.PressAsync("Enter");
         await page.Locator(".overview .band.broken").First.WaitForAsync();
