@@ -43,7 +43,7 @@ export function createSideView(place, page) {
   tools.className = "side-zoom group";
   tools.setAttribute("role", "group");
   tools.setAttribute("aria-label", "How near");
-  for (const [sign, label, f] of [["\u2212", "Farther", () => zoom(1 / 1.3)], ["+", "Nearer", () => zoom(1.3)], ["\u25a1", "Show all of it", () => fit(false)], ["\u25cb", "Show the chain", () => fit(true)]]) {
+  for (const [sign, label, f] of [["\u2212", "Farther", () => zoom(1 / 1.3)], ["+", "Nearer", () => zoom(1.3)], ["all", "Show all of it", () => fit(false)], ["chain", "Show the chain", () => fit(true)]]) {
     const button = Object.assign(document.createElement("button"), { type: "button", textContent: sign, title: label });
     button.setAttribute("aria-label", label);
     button.addEventListener("click", f);
@@ -168,10 +168,6 @@ export function createSideView(place, page) {
       h.element.setAttribute("transform", `translate(${px(x)} ${px(y)})`);
       h.element.classList.toggle("away", !free || (astray && !h.strong && !h.joint));
       h.element.classList.toggle("bad", !!trouble && held?.path === h.path);
-      if (h.text) {
-        h.text.setAttribute("x", px(x + 8));
-        h.text.setAttribute("y", px(y - 7));
-      }
       if (held?.path === h.path) {
         said.hidden = !trouble;
         const left = Math.min(Math.max(6, x - 95), Math.max(6, size.w - 196));
@@ -183,10 +179,18 @@ export function createSideView(place, page) {
   }
 
   // ISO 129-1: dimension line beside the length with an arrow at each end, extension lines a little beyond it, figures above the line and read from below or from the right.
-  // Of arms that lie along each other from one axis, the shorter one's line is the nearer.
+  // Names and dimensions stand away from the chain's middle. Of arms that lie along each other from one axis, the shorter one's line is the nearer.
   function measure() {
     const all = scene.lengths.map((l) => pointsOf(l));
     const middle = all.flat().reduce((m, [x, y], _, { length }) => [m[0] + x / length, m[1] + y / length], [0, 0]);
+    for (const h of scene.handles) {
+      if (!h.text) continue;
+      const [x, y] = screen(project(drawn, h.at, 0));
+      const left = x < middle[0];
+      h.text.setAttribute("x", px(x + (left ? -9 : 9)));
+      h.text.setAttribute("y", px(y + (y > middle[1] + 4 ? 17 : -8)));
+      h.text.setAttribute("text-anchor", left ? "end" : "start");
+    }
     const laid = scene.lengths.map((l, i) => {
       const [[ax, ay], [bx, by]] = all[i];
       const long = Math.hypot(bx - ax, by - ay);
@@ -213,7 +217,7 @@ export function createSideView(place, page) {
       dim.setAttribute("d", `M${to(ax, ay, far)}L${to(bx, by, far)}`);
       arrows.setAttribute("d", `M${to(ax, ay, far)}L${to(ax, ay, far - 1.8, 7)}L${to(ax, ay, far + 1.8, 7)}ZM${to(bx, by, far)}L${to(bx, by, far - 1.8, -7)}L${to(bx, by, far + 1.8, -7)}Z`);
       let turn = (Math.atan2(l.uy, l.ux) * 180) / Math.PI;
-      if (turn > 89 || turn <= -91) turn += turn > 0 ? -180 : 180;
+      if (turn > 75 || turn <= -105) turn += turn > 0 ? -180 : 180;
       text.setAttribute("transform", `translate(${to((ax + bx) / 2, (ay + by) / 2, far)}) rotate(${px(turn)}) translate(0 -3)`);
     }
   }
