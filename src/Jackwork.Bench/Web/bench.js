@@ -42,6 +42,7 @@ if (!window.benchStarted) {
   });
   document.addEventListener("input", (e) => {
     if (e.target.matches?.("[data-crank=slider]")) {
+      // Read first: to stop sets the slider back to where the crank stands.
       const to = +e.target.value;
       run(false);
       turnTo(to);
@@ -59,7 +60,7 @@ if (!window.benchStarted) {
   const asked = new URLSearchParams(location.search).get("at");
   let first = true;
   let rest = 0;
-  onCrank(({ deg, turns, running }) => {
+  onCrank(({ deg, turns, running, known }) => {
     const slider = document.querySelector("[data-crank=slider]");
     if (slider) {
       slider.value = deg;
@@ -68,7 +69,7 @@ if (!window.benchStarted) {
       button.setAttribute("aria-label", running ? "Stop" : "Let it run");
       button.firstElementChild.textContent = running ? "\u2016" : "\u25b6";
     }
-    if (first && turns > 1 && asked) {
+    if (first && known && asked) {
       first = false;
       turnTo(+asked || 0);
       return;

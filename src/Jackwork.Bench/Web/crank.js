@@ -1,6 +1,6 @@
 // The crank angle that everything on the page follows: one number, degrees from 0 to the performance's end.
 const listeners = new Set();
-export const crank = { deg: 0, turns: 1, rpm: 30, running: false };
+export const crank = { deg: 0, turns: 1, rpm: 30, running: false, known: false };
 let last = 0;
 
 export function onCrank(f) {
@@ -16,7 +16,7 @@ export function turnTo(deg) {
 }
 
 export function setPerformance(turns, rpm) {
-  Object.assign(crank, { turns, rpm });
+  Object.assign(crank, { turns, rpm, known: true });
   turnTo(crank.deg);
 }
 

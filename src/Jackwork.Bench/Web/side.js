@@ -1,8 +1,8 @@
 // The side view: lines and points of the piece in a plane, standing as the crank stands; points are dragged where they are drawn. Millimetres become pixels here and nowhere else.
 import { crank, onCrank } from "./crank.js";
 import { note } from "./measure.js";
+import { between, identity, seen } from "./pose.js";
 
-const identity = [0, 0, 0, 0, 0, 0, 1];
 const make = (name, attributes, parent) => {
   const e = document.createElementNS("http://www.w3.org/2000/svg", name);
   for (const [k, v] of Object.entries(attributes)) e.setAttribute(k, v);
@@ -14,25 +14,6 @@ const px = (v) => v.toFixed(1);
 // Shortest length, pixels, that has room for its dimension; the list below the drawing has them all.
 const least = 30;
 
-// Where a body's points are seen: two rows of four, from a place and a quaternion.
-function seen([x, y, z, a, b, c, w], right, up) {
-  const turn = [1 - 2 * (b * b + c * c), 2 * (a * b - c * w), 2 * (a * c + b * w), 2 * (a * b + c * w), 1 - 2 * (a * a + c * c), 2 * (b * c - a * w), 2 * (a * c - b * w), 2 * (b * c + a * w), 1 - 2 * (a * a + b * b)];
-  const row = (d) => [0, 1, 2].map((k) => d[0] * turn[k] + d[1] * turn[3 + k] + d[2] * turn[6 + k]).concat(d[0] * x + d[1] * y + d[2] * z);
-  return [row(right), row(up)];
-}
-
-function between(values, i, j, t) {
-  const p = [];
-  for (let k = 0; k < 3; k++) p.push(values[i + k] + t * (values[j + k] - values[i + k]));
-  const a = values.slice(i + 3, i + 7);
-  const b = values.slice(j + 3, j + 7);
-  let dot = a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3];
-  const sign = dot < 0 ? -1 : 1;
-  const angle = Math.acos(Math.min(1, Math.abs(dot)));
-  const [ka, kb] = angle < 1e-6 ? [1 - t, t] : [Math.sin((1 - t) * angle) / Math.sin(angle), Math.sin(t * angle) / Math.sin(angle)];
-  return [...p, ...[0, 1, 2, 3].map((k) => ka * a[k] + sign * kb * b[k])];
-}
-
 export function createSideView(place, page) {
   const alive = new AbortController();
   const on = (target, kind, f, more) => target.addEventListener(kind, f, { signal: alive.signal, ...more });
@@ -43,7 +24,7 @@ export function createSideView(place, page) {
   tools.className = "side-zoom group";
   tools.setAttribute("role", "group");
   tools.setAttribute("aria-label", "How near");
-  for (const [sign, label, f] of [["\u2212", "Farther", () => zoom(1 / 1.3)], ["+", "Nearer", () => zoom(1.3)], ["\u25a1", "Show all of it", () => fit(false)], ["\u25cb", "Show the chain", () => fit(true)]]) {
+  for (const [sign, label, f] of [["\u2212", "Farther", () => zoom(1 / 1.3)], ["+", "Nearer", () => zoom(1.3)], ["all", "Show all of it", () => fit(false)], ["chain", "Show the chain", () => fit(true)]]) {
     const button = Object.assign(document.createElement("button"), { type: "button", textContent: sign, title: label });
     button.setAttribute("aria-label", label);
     button.addEventListener("click", f);
@@ -168,10 +149,6 @@ export function createSideView(place, page) {
       h.element.setAttribute("transform", `translate(${px(x)} ${px(y)})`);
       h.element.classList.toggle("away", !free || (astray && !h.strong && !h.joint));
       h.element.classList.toggle("bad", !!trouble && held?.path === h.path);
-      if (h.text) {
-        h.text.setAttribute("x", px(x + 8));
-        h.text.setAttribute("y", px(y - 7));
-      }
       if (held?.path === h.path) {
         said.hidden = !trouble;
         const left = Math.min(Math.max(6, x - 95), Math.max(6, size.w - 196));
@@ -183,10 +160,18 @@ export function createSideView(place, page) {
   }
 
   // ISO 129-1: dimension line beside the length with an arrow at each end, extension lines a little beyond it, figures above the line and read from below or from the right.
-  // Of arms that lie along each other from one axis, the shorter one's line is the nearer.
+  // Names and dimensions stand away from the chain's middle. Of arms that lie along each other from one axis, the shorter one's line is the nearer.
   function measure() {
     const all = scene.lengths.map((l) => pointsOf(l));
     const middle = all.flat().reduce((m, [x, y], _, { length }) => [m[0] + x / length, m[1] + y / length], [0, 0]);
+    for (const h of scene.handles) {
+      if (!h.text) continue;
+      const [x, y] = screen(project(drawn, h.at, 0));
+      const left = x < middle[0];
+      h.text.setAttribute("x", px(x + (left ? -9 : 9)));
+      h.text.setAttribute("y", px(y + (y > middle[1] + 4 ? 17 : -8)));
+      h.text.setAttribute("text-anchor", left ? "end" : "start");
+    }
     const laid = scene.lengths.map((l, i) => {
       const [[ax, ay], [bx, by]] = all[i];
       const long = Math.hypot(bx - ax, by - ay);
@@ -213,7 +198,7 @@ export function createSideView(place, page) {
       dim.setAttribute("d", `M${to(ax, ay, far)}L${to(bx, by, far)}`);
       arrows.setAttribute("d", `M${to(ax, ay, far)}L${to(ax, ay, far - 1.8, 7)}L${to(ax, ay, far + 1.8, 7)}ZM${to(bx, by, far)}L${to(bx, by, far - 1.8, -7)}L${to(bx, by, far + 1.8, -7)}Z`);
       let turn = (Math.atan2(l.uy, l.ux) * 180) / Math.PI;
-      if (turn > 89 || turn <= -91) turn += turn > 0 ? -180 : 180;
+      if (turn > 75 || turn <= -105) turn += turn > 0 ? -180 : 180;
       text.setAttribute("transform", `translate(${to((ax + bx) / 2, (ay + by) / 2, far)}) rotate(${px(turn)}) translate(0 -3)`);
     }
   }

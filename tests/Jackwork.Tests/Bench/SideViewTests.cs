@@ -78,6 +78,17 @@ public sealed class SideViewTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.CloseAsync();
     }
 
+    [Fact]
+    public async Task TheCranksSliderTurnsThePieceAndTheViewWithIt()
+    {
+        bench.Copy("side-slider");
+        var page = await Open("side-slider", 0);
+        await page.Locator("[data-crank=slider]").FillAsync("560");
+        await Expect(page.Locator("[data-crank=read]")).ToHaveTextAsync("turn 2 of 9, 200\u00b0", Patient);
+        await page.Locator(".side-drawing .ghosts path[d^=M]").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await page.CloseAsync();
+    }
+
     /// <summary>What the browser draws at a crank angle: the lever turned from its broken line by the angle that the motion gives.</summary>
     [Fact]
     public async Task TheLeverIsDrawnTurnedAsTheMotionTurnsIt()

@@ -170,6 +170,20 @@ public sealed class SkeletonTests
         Assert.Equal((all, null), new Held("b", pivot, skeleton.CarriedBy(pivot, work.Machine)).Move(text, new(0, 2.5, -1)));
     }
 
+    /// <summary>In the keeper four levers stand on one axle at y 130, z -40, and two on one at y 105, z -60.</summary>
+    [Theory]
+    [InlineData("bell-lever", "scope-lever", "hatch-lever", "gull-lever")]
+    [InlineData("head-lever", "eye-lever")]
+    [InlineData("main")]
+    [InlineData("eye-left")]
+    [Trait("Proof", "closed form")]
+    public void OneAxleHoldsWhatTurnsOnTheSameLine(string name, params string[] others)
+    {
+        var (work, skeleton) = Of("keeper");
+        var pivot = skeleton.Handles.Single(h => h.Path == $"members.{name}.pivot.through");
+        Assert.Equal(others, skeleton.OnAxleOf(pivot, work.Machine).Select(h => work.Machine.NameOf(h.Owner)));
+    }
+
     [Fact]
     [Trait("Proof", "property")]
     public void APointBroughtBackLeavesTheTextAsItWas()

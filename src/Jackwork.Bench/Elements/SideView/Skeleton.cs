@@ -10,6 +10,12 @@ namespace Jackwork.Bench.Elements.SideView;
 /// <param name="Lengths">Rods and arms.</param>
 internal sealed record Skeleton(ImmutableArray<Stroke> Strokes, ImmutableArray<Handle> Handles, ImmutableArray<Length> Lengths)
 {
+    /// <summary>Sine of the angle up to which two axes count as one: what a bored hole can be trusted to.</summary>
+    private const double Parallel = 1e-5;
+
+    /// <summary>How far apart two axes may be and still be one axle, mm: the rounding of the last decimal that is written.</summary>
+    private const double SameLine = 0.001;
+
     /// <summary>The skeleton of a machine.</summary>
     /// <param name="motion">Its motion.</param>
     /// <param name="cams">The cams as far as they are worked out; their outlines are shown, and followers stand as set over to touch them.</param>
@@ -35,6 +41,13 @@ internal sealed record Skeleton(ImmutableArray<Stroke> Strokes, ImmutableArray<H
         [.. Strokes.Where(s => s.Kind == StrokeKind.Case || members.Contains(s.Owner))],
         [.. Handles.Where(h => members.Contains(h.Owner))],
         [.. Lengths.Where(l => members.Contains(l.Owner))]);
+
+    /// <summary>The pivots of the other members that turn on the same line as a pivot, on the same carrier: what one axle holds.</summary>
+    public IReadOnlyList<Handle> OnAxleOf(Handle pivot, Machine machine) =>
+        pivot.Holds is { } held && machine.Members[held] is { Joint: { Kind: JointKind.Pivot } joint } one
+            ? [.. Handles.Where(h => h.Holds is { } m && m != held && machine.Members[m] is { Joint.Kind: JointKind.Pivot } other && other.Carrier == one.Carrier
+                && other.Joint.Along.Cross(joint.Along).Length < Parallel && joint.Foot(other.Joint.Through).DistanceTo(other.Joint.Through) < SameLine)]
+            : [];
 
     /// <summary>What goes along when a joint is moved with what it carries: the points on the member that it holds, and of the members that sit on that.</summary>
     public IReadOnlyList<Handle> CarriedBy(Handle joint, Machine machine)
