@@ -40,8 +40,10 @@ if (!window.benchStarted) {
   });
   document.addEventListener("input", (e) => {
     if (e.target.matches?.("[data-crank=slider]")) {
+      // Stopping puts the slider back to the crank, so it is read first.
+      const to = +e.target.value;
       run(false);
-      turnTo(+e.target.value);
+      turnTo(to);
     }
   });
   document.addEventListener("keydown", (e) => {
