@@ -10,6 +10,9 @@ internal static class Figure
     /// <summary>A length or angle for a drawing, to a ten-thousandth.</summary>
     public static string N(double v) => (Math.Round(v, 4) + 0.0).ToString("0.####", CultureInfo.InvariantCulture);
 
+    /// <summary>A rate, which is multiplied by whole turns, to its last digit.</summary>
+    public static string Rate(double v) => v.ToString("R", CultureInfo.InvariantCulture);
+
     /// <summary>A number for reading, to two decimals.</summary>
     public static string Two(double v) => (Math.Round(v, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
 
