@@ -74,14 +74,14 @@ public sealed class OutlineDistanceTests
     {
         const string script = """
             import json, sys
-            from shapely.geometry import LinearRing
+            from shapely.geometry import LineString
             def cut(ring):
-                return LinearRing([(x + (u - x) * k / 500, y + (v - y) * k / 500) for (x, y), (u, v) in zip(ring, ring[1:] + ring[:1]) for k in range(500)])
+                return LineString([(x + (u - x) * k / 500, y + (v - y) * k / 500) for (x, y), (u, v) in zip(ring, ring[1:]) for k in range(500)])
             pairs = json.load(open(sys.argv[1]))
-            print(json.dumps([max(cut(a).hausdorff_distance(LinearRing(b)), cut(b).hausdorff_distance(LinearRing(a))) for a, b in pairs]))
+            print(json.dumps([max(cut(a).hausdorff_distance(LineString(b)), cut(b).hausdorff_distance(LineString(a))) for a, b in pairs]))
             """;
         var pairs = new List<(Outline A, Outline B)>();
-        Gen.Select(Loops, Loops).Sample((a, b) => pairs.Add((a, b)), iter: 12, seed: "000000000001", threads: 1);
+        Gen.Select(Loops, Loops).Sample((a, b) => pairs.Add((a, b)), iter: 6, seed: "000000000001", threads: 1);
         pairs.AddRange(pairs[..4].Select(p => (p.A, p.A.Turned(0.02))).ToList());
         var text = new StringBuilder("[").AppendJoin(',', pairs.Select(p => $"[{Ring(p.A)},{Ring(p.B)}]")).Append(']');
         var seen = OutsideReader.Read(script, text.ToString()).EnumerateArray().Select(e => e.GetDouble()).ToList();
@@ -93,5 +93,5 @@ public sealed class OutlineDistanceTests
         Assert.True(worst < Within + 0.003, FormattableString.Invariant($"{worst} mm"));
     }
 
-    private static string Ring(Outline loop) => "[" + string.Join(',', loop.Segments.Select(s => string.Create(CultureInfo.InvariantCulture, $"[{s.Start.X:R},{s.Start.Y:R}]"))) + "]";
+    private static string Ring(Outline loop) => "[" + string.Join(',', loop.Segments.Add(loop.Segments[0]).Select(s => string.Create(CultureInfo.InvariantCulture, $"[{s.Start.X:R},{s.Start.Y:R}]"))) + "]";
 }
