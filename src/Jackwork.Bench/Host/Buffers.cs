@@ -15,6 +15,7 @@ internal static class Buffers
     public static void Map(IEndpointRouteBuilder app)
     {
         app.MapGet("/ring", (string path, RingPictures rings) => rings.Of(path) is { } svg ? Results.Text(svg, "image/svg+xml") : Results.NotFound());
+        app.MapGet("/example", (string name, ExamplePictures pictures) => pictures.Of(name) is { } svg ? Results.Text(svg, "image/svg+xml") : Results.NotFound());
         app.MapGet("/open/{id}/scene", (string id, OpenSessions sessions) =>
             sessions.Find(id)?.Now.Solids is { } solids ? Results.Text(StageScene.Write(solids), "application/json") : Results.NotFound());
         app.MapGet("/open/{id}/meshes", (string id, int version, string parts, OpenSessions sessions) =>
