@@ -12,7 +12,7 @@ internal static class CompareWords
     /// <summary>A row of the shop's table: a part, what is to be done with it, and why.</summary>
     /// <param name="Part">The part.</param>
     /// <param name="Task">What is to be done.</param>
-    /// <param name="Kind">Which kind of work, for its look: again, new, moved or gone.</param>
+    /// <param name="Kind">Which kind of work, for its look: again, fresh, moved or gone.</param>
     /// <param name="Why">Why.</param>
     public sealed record ShopRow(string Part, string Task, string Kind, string Why);
 
@@ -21,7 +21,7 @@ internal static class CompareWords
     {
         var rows = Shop(c).ToList();
         var (cams, wheels) = (c.Cams.New.Count + c.Cams.Both.Count(k => k.IsCutAgain), c.Wheels.New.Count + c.Wheels.Both.Count(w => w.IsCutAgain));
-        var others = rows.Count(r => r.Kind is "again" or "new") - cams - wheels;
+        var others = rows.Count(r => r.Kind is "again" or "fresh") - cams - wheels;
         string[] parts = [.. new[] { Count(cams, "cam"), Count(wheels, "wheel"), Count(others, cams + wheels > 0 ? "other part" : "part") }.Where(t => t.Length > 0)];
         return parts.Length == 0 ? "Nothing has to be made again" : $"To be made: {Listed(parts)}";
     }
@@ -31,18 +31,18 @@ internal static class CompareWords
     {
         foreach (var n in c.Cams.New)
         {
-            yield return new($"{n} cam", "cut", "new", "new");
+            yield return new($"{n} cam", "cut", "fresh", "new");
         }
 
         foreach (var k in c.Cams.Both.Where(k => k.IsCutAgain))
         {
-            var why = k.HasOtherOutline ? [Invariant($"outline off by up to {k.Apart.Mm:0.00} mm"), .. k.Plate.Select(s => s.ToString())] : k.Plate.Select(s => s.ToString());
+            var why = k.HasOtherOutline ? [Invariant($"outline differs by up to {k.Apart.Mm:0.00} mm"), .. k.Plate.Select(s => s.ToString())] : k.Plate.Select(s => s.ToString());
             yield return new($"{k.Name} cam", "cut again", "again", Listed([.. why]) + (k.IsKnown ? "" : "; its motion doesn't close, so that this is no true outline"));
         }
 
         foreach (var n in c.Wheels.New)
         {
-            yield return new(n, "cut", "new", "new");
+            yield return new(n, "cut", "fresh", "new");
         }
 
         foreach (var w in c.Wheels.Both.Where(w => w.IsCutAgain))
@@ -109,7 +109,7 @@ internal static class CompareWords
     {
         foreach (var n in c.Parts.New.Where(n => !IsPlate(c.After, n)))
         {
-            yield return new(n, "make", "new", "new");
+            yield return new(n, "make", "fresh", "new");
         }
 
         foreach (var p in c.Parts.Both.Where(p => p.Kind is not (PartKind.Cam or PartKind.Wheel) && p.IsMadeAgain))
@@ -121,7 +121,7 @@ internal static class CompareWords
                 (p.What & PartDifference.Shape) == 0 ? null : sizes.Length > 0 ? Listed(sizes) : "another shape",
                 (p.What & PartDifference.Material) == 0 ? null : was is null || was.Material.Name == now.Material.Name ? now.Process.Words() : $"{was.Material.Name} to {now.Material.Name}",
             ];
-            yield return new(p.Name, "make again", "again", string.Join("; ", why.Where(w => w is not null)));
+            yield return new(p.Name, now.Process == Process.Bought ? "get another" : "make again", "again", string.Join("; ", why.Where(w => w is not null)));
         }
 
         foreach (var p in c.Parts.Both.Where(p => !p.IsMadeAgain && p.What != PartDifference.None))

@@ -124,7 +124,7 @@ internal sealed class OpenedFolder(string folder, Func<string, Func<string, byte
         {
             at = Path.Combine(at, step);
             FileSystemInfo info = Directory.Exists(at) ? new DirectoryInfo(at) : new FileInfo(at);
-            at = info.ResolveLinkTarget(true)?.FullName ?? at;
+            at = info.LinkTarget is null ? at : info.ResolveLinkTarget(true)?.FullName ?? at;
         }
 
         return at;

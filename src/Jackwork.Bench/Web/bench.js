@@ -3,6 +3,7 @@ import { crank, onCrank, run, turnTo } from "./crank.js";
 export { createStage } from "./stage.js";
 export { createChart } from "./chart.js";
 export { createEditor } from "./editor.js";
+export { lastOpened } from "./recent.js";
 
 // The bench keeps everything on its side, so a page that lost its way is taken up again, or loaded anew.
 const lost = document.getElementById("lost");
