@@ -52,6 +52,9 @@ public sealed class BenchHost : IAsyncDisposable
         builder.Services.AddSingleton(new OpenedFolder(options.Folder, options.Files));
         builder.Services.AddSingleton<OpenSessions>();
         builder.Services.AddSingleton<RingPictures>();
+        builder.Services.AddSingleton<Versions>();
+        builder.Services.AddSingleton<Digests>();
+        builder.Services.AddSingleton<ExamplePictures>();
 
         var app = builder.Build();
         app.UseMiddleware<LoopbackGuard>();

@@ -15,6 +15,7 @@ internal static class Buffers
     public static void Map(IEndpointRouteBuilder app)
     {
         app.MapGet("/ring", (string path, RingPictures rings) => rings.Of(path) is { } svg ? Results.Text(svg, "image/svg+xml") : Results.NotFound());
+        app.MapGet("/example", (string name, ExamplePictures pictures) => pictures.Of(name) is { } svg ? Results.Text(svg, "image/svg+xml") : Results.NotFound());
         app.MapPost("/open/{id}/scene", async (string id, HttpRequest request, OpenSessions sessions) =>
         {
             using var reader = new StreamReader(request.Body);

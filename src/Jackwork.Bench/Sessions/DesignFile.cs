@@ -9,7 +9,10 @@ internal sealed class DesignFile
     /// <summary>Folder of the earlier texts.</summary>
     public const string Copies = ".jackwork-copies";
 
-    private const int MostCopies = 20;
+    /// <summary>How many earlier texts are kept.</summary>
+    public const int MostCopies = 20;
+
+    private const string Stamped = "yyyyMMdd-HHmmss-fff";
 
     private static readonly UTF8Encoding Strict = new(false, true);
 
@@ -49,13 +52,31 @@ internal sealed class DesignFile
     {
         var folder = Path.Combine(Path.GetDirectoryName(path)!, Copies);
         Directory.CreateDirectory(folder);
-        var name = $"design-{TimeProvider.System.GetUtcNow().ToString("yyyyMMdd-HHmmss-fff", CultureInfo.InvariantCulture)}.yaml";
+        var name = $"design-{TimeProvider.System.GetUtcNow().ToString(Stamped, CultureInfo.InvariantCulture)}.yaml";
         File.WriteAllText(Path.Combine(folder, name), text, Strict);
         foreach (var old in Directory.EnumerateFiles(folder, "design-*.yaml").OrderDescending(StringComparer.Ordinal).Skip(MostCopies))
         {
             File.Delete(old);
         }
     }
+
+    /// <summary>The copies kept of a design's file, newest first: the stamp in each one's name, and its local time.</summary>
+    public static IReadOnlyList<(string Stamp, DateTime At)> Kept(string path)
+    {
+        var folder = Path.Combine(Path.GetDirectoryName(path)!, Copies);
+        return !Directory.Exists(folder) ? [] : [.. Directory.EnumerateFiles(folder, "design-*.yaml")
+            .Select(f => Path.GetFileNameWithoutExtension(f)["design-".Length..])
+            .Select(stamp => (stamp, Read: DateTime.TryParseExact(stamp, Stamped, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var at), at))
+            .Where(k => k.Read)
+            .OrderByDescending(k => k.at)
+            .Select(k => (k.stamp, k.at))];
+    }
+
+    /// <summary>The text of a copy.</summary>
+    /// <param name="path">The design's file.</param>
+    /// <param name="stamp">The copy's stamp, one of <see cref="Kept"/>.</param>
+    /// <exception cref="IOException">It can't be read.</exception>
+    public static string ReadKept(string path, string stamp) => Read(Path.Combine(Path.GetDirectoryName(path)!, Copies, $"design-{stamp}.yaml"));
 
     private static string Read(string path)
     {

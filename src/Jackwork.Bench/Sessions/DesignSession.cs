@@ -8,6 +8,8 @@ namespace Jackwork.Bench.Sessions;
 /// Five jobs run beside each other, each always on the newest text: the motion at once; after it the verdict on cams, wheels and rules, and
 /// beside that the meshes of the parts that changed; clearances and stacks when the text has been still for <see cref="Still"/>; the file
 /// after <see cref="SaveAfter"/>. What each finds is published.
+/// Every <see cref="LookEvery"/> the files on disk are looked at: a design file that another program wrote is shown and waits for the
+/// maker's word; a mesh that the design names and that has changed, come or gone is taken at once, and the piece worked out again.
 /// </remarks>
 public sealed class DesignSession : IAsyncDisposable
 {
@@ -17,7 +19,7 @@ public sealed class DesignSession : IAsyncDisposable
     /// <summary>How long after a change the file is written.</summary>
     private static readonly TimeSpan SaveAfter = TimeSpan.FromMilliseconds(250);
 
-    /// <summary>How often the file is looked at for changes made by another program.</summary>
+    /// <summary>How often the file, and those that it names, are looked at for changes made by another program.</summary>
     private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(1);
 
     /// <summary>Least time between two kept copies.</summary>
@@ -27,6 +29,7 @@ public sealed class DesignSession : IAsyncDisposable
     private readonly DesignFile file;
     private readonly TextHistory history;
     private readonly Func<string, byte[]?> files;
+    private readonly NamedFiles named;
     private readonly Latest motion, moving, meshes, parts, saving;
     private readonly Timer look;
     private long? copied;
@@ -38,7 +41,9 @@ public sealed class DesignSession : IAsyncDisposable
     public DesignSession(string path, Func<string, byte[]?> files)
     {
         this.files = files;
+        named = new(Path.GetDirectoryName(Path.GetFullPath(path))!, files);
         file = DesignFile.Open(path);
+        Opened = file.Known;
         history = new(file.Known);
         now = new() { Text = history.Text, Version = 1 };
         motion = new(WorkOut, Fail);
@@ -55,6 +60,9 @@ public sealed class DesignSession : IAsyncDisposable
 
     /// <summary>Its name in addresses, not to be guessed.</summary>
     public string Id { get; } = Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(16));
+
+    /// <summary>The text that it was opened with.</summary>
+    public string Opened { get; }
 
     /// <summary>The newest snapshot.</summary>
     public Snapshot Now => now;
@@ -149,7 +157,7 @@ public sealed class DesignSession : IAsyncDisposable
     private Task WorkOut(CancellationToken stop)
     {
         var (version, text) = (now.Version, now.Text);
-        var (work, problems) = Work.Of(version, text, files);
+        var (work, problems) = Work.Of(version, text, named.Anew());
         Publish(s => s with { Work = work ?? s.Work, Problems = problems, Failure = null });
         if (work is not null)
         {
@@ -240,6 +248,7 @@ public sealed class DesignSession : IAsyncDisposable
     {
         try
         {
+            LookAtNamed();
             lock (gate)
             {
                 var theirs = file.Foreign();
@@ -264,6 +273,21 @@ public sealed class DesignSession : IAsyncDisposable
         {
             Publish(s => s with { Save = SaveState.Failed, SaveTrouble = e.Message });
         }
+    }
+
+    private void LookAtNamed()
+    {
+        if (!named.HaveChanged())
+        {
+            return;
+        }
+
+        lock (gate)
+        {
+            Renew(s => s);
+        }
+
+        motion.Ask();
     }
 
     private void Fail(Exception e) =>

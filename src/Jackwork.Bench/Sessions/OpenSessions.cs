@@ -25,6 +25,15 @@ internal sealed class OpenSessions(OpenedFolder folder) : IAsyncDisposable
         }
     }
 
+    /// <summary>The session of a design's path where it is open; else null.</summary>
+    public DesignSession? IfOpen(string path)
+    {
+        lock (byFile)
+        {
+            return folder.FileOf(path) is { } file ? byFile.GetValueOrDefault(file) : null;
+        }
+    }
+
     /// <summary>An open session by its id.</summary>
     public DesignSession? Find(string id)
     {

@@ -71,6 +71,31 @@ internal sealed class OpenedFolder(string folder, Func<string, Func<string, byte
         return null;
     }
 
+    /// <summary>Puts a file into a design's folder under a name that is free, beside what is there.</summary>
+    /// <param name="design">The design's path.</param>
+    /// <param name="name">Path of the file in the design's folder: a folder and a name; a number is put to it where it is taken.</param>
+    /// <returns>Where it will be, and what writes it there.</returns>
+    /// <exception cref="IOException">There is no such design, or its folder leads elsewhere.</exception>
+    public (string Name, Action<byte[]> Write) Place(string design, string name)
+    {
+        var own = Path.GetDirectoryName(FileOf(design) ?? throw new IOException("The design is gone from the folder."))!;
+        var (stem, ending) = (Path.ChangeExtension(name, null), Path.GetExtension(name));
+        var free = Enumerable.Range(1, 999).Select(i => i == 1 ? name : $"{stem}-{i}{ending}").First(n => !Path.Exists(Path.Combine(own, n)));
+        var full = Path.Combine(own, free);
+        if (Real(full) != full)
+        {
+            throw new IOException($"'{Path.GetDirectoryName(free)}' in the design's folder is a link that leads elsewhere.");
+        }
+
+        return (free, bytes =>
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+            using var stream = new FileStream(full, FileMode.CreateNew);
+            stream.Write(bytes);
+            stream.Flush(true);
+        });
+    }
+
     private static EnumerationOptions Down(int levels) => new()
     {
         RecurseSubdirectories = true,
@@ -99,7 +124,7 @@ internal sealed class OpenedFolder(string folder, Func<string, Func<string, byte
         {
             at = Path.Combine(at, step);
             FileSystemInfo info = Directory.Exists(at) ? new DirectoryInfo(at) : new FileInfo(at);
-            at = info.ResolveLinkTarget(true)?.FullName ?? at;
+            at = info.LinkTarget is null ? at : info.ResolveLinkTarget(true)?.FullName ?? at;
         }
 
         return at;

@@ -6,6 +6,7 @@ export { createDivider } from "./divider.js";
 export { createEditor } from "./editor.js";
 export { createSideView } from "./side.js";
 export { createTurning } from "./turning.js";
+export { lastOpened } from "./recent.js";
 
 // The bench keeps everything on its side, so a page that lost its way is taken up again, or loaded anew.
 const lost = document.getElementById("lost");

@@ -12,6 +12,9 @@ namespace Jackwork.Gears;
 /// <param name="Impossible">Why there is no pair, a sentence; null where there is one.</param>
 public sealed record GearWork(RatioDrive Drive, SpurGear? DriverGear, SpurGear? DrivenGear, SpurPair? Pair, double CentreDistance, double Cutter, string? Impossible)
 {
+    /// <summary>Bore of a wheel unless given, mm.</summary>
+    internal const double Bore = 6;
+
     /// <summary>The spur pairs of a machine; wheels on shafts that are not parallel are not among them.</summary>
     public static IReadOnlyList<GearWork> Of(Machine machine, double cutter) =>
         [.. machine.Drives.OfType<RatioDrive>().Where(d => d.Gear?.Module is not null && d.Gear.Sense is null).Select(d => Of(machine, d, cutter))];
@@ -47,5 +50,5 @@ public sealed record GearWork(RatioDrive Drive, SpurGear? DriverGear, SpurGear? 
     public CutFlank Cut(SpurGear gear) => new CutterFit(gear, Cutter).Against(ReferenceEquals(gear, Pair!.First) ? Pair.StartOfActiveProfile1 : Pair.StartOfActiveProfile2);
 
     /// <summary>Bore of the driver's wheel and of the driven's, mm.</summary>
-    public (double Driver, double Driven) Bores => (Drive.Gear!.Bores?[0] ?? 6, Drive.Gear.Bores?[1] ?? 6);
+    public (double Driver, double Driven) Bores => (Drive.Gear!.Bores?[0] ?? Bore, Drive.Gear.Bores?[1] ?? Bore);
 }

@@ -11,6 +11,16 @@ public static class MeshFile
     /// <summary>Whether files with that name say their unit: glTF is in metres by its standard.</summary>
     public static bool SaysUnit(string name) => Ending(name) is ".glb" or ".gltf";
 
+    /// <summary>Millimetres in a unit of <see cref="Design.MeshSpec.Unit"/>: mm, cm, m or in.</summary>
+    public static double Millimetres(string unit) => unit switch
+    {
+        "mm" => 1,
+        "cm" => 10,
+        "m" => 1000,
+        "in" => 25.4,
+        _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "A mesh is drawn in mm, cm, m or in."),
+    };
+
     /// <summary>The end of a file's name, from its last dot, in lower case.</summary>
     public static string Ending(string name) => name.LastIndexOf('.') is var dot and >= 0 ? name[dot..].ToLowerInvariant() : "";
 

@@ -25,9 +25,6 @@ internal static class MeshParts
         return meshes;
     }
 
-    /// <summary>Millimetres in a unit.</summary>
-    internal static double Millimetres(string unit) => unit switch { "mm" => 1, "cm" => 10, "m" => 1000, _ => 25.4 };
-
     private static TriangleMesh? Read(MeshSpec spec, string path, Func<string, byte[]?>? files, ProblemList problems)
     {
         var file = $"{path}.file";
@@ -57,7 +54,7 @@ internal static class MeshParts
 
         var reading = MeshFile.Read(spec.File, bytes, name => DesignPath.Fault(name) is null ? files!(DesignPath.Beside(spec.File, name)) : null);
         var unit = spec.Unit ?? "m";
-        var factor = Millimetres(unit) * (spec.Scale ?? 1);
+        var factor = MeshFile.Millimetres(unit) * (spec.Scale ?? 1);
         var check = reading.Mesh is { } raw ? MeshCheck.Of(raw.Moved(p => default(Point3) + factor * (p - default(Point3)))) : reading;
         foreach (var p in check.Problems)
         {
@@ -94,7 +91,7 @@ internal static class MeshParts
     {
         var box = raw.Bounds;
         var size = Math.Max(box.Most.X - box.Least.X, Math.Max(box.Most.Y - box.Least.Y, box.Most.Z - box.Least.Z)) * scale;
-        return ((string[])["mm", "m", "cm", "in"]).FirstOrDefault(u => u != unit && Millimetres(u) * size is > Bead and < Case) is { } fits ? $"Did you mean 'unit: {fits}'?" : null;
+        return ((string[])["mm", "m", "cm", "in"]).FirstOrDefault(u => u != unit && MeshFile.Millimetres(u) * size is > Bead and < Case) is { } fits ? $"Did you mean 'unit: {fits}'?" : null;
     }
 
     private static TriangleMesh Placed(TriangleMesh mesh, MeshSpec spec)

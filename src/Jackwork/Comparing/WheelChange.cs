@@ -1,0 +1,65 @@
+using Jackwork.Checks;
+using Jackwork.Design;
+using Jackwork.Gears;
+using Jackwork.Motion;
+using Jackwork.Parts;
+
+namespace Jackwork.Comparing;
+
+/// <summary>A toothed wheel that is in both versions, told by its shaft and the one it meshes with.</summary>
+/// <param name="Name">"wheel of main to handle": its own shaft, and the mate's; a ring with inside teeth is told as a ring.</param>
+/// <param name="Part">Name of the part that it is now.</param>
+/// <param name="Teeth">What of its teeth and plate is another: teeth, module, shift, pressure angle, thinning, bore, thickness.</param>
+/// <param name="Hub">What of its hub is another: diameter, length.</param>
+public sealed record WheelChange(string Name, string Part, IReadOnlyList<SizeChange> Teeth, IReadOnlyList<SizeChange> Hub)
+{
+    /// <summary>Whether the wheel must be cut again.</summary>
+    public bool IsCutAgain => Teeth.Count > 0;
+
+    /// <summary>Whether the hub must be made again.</summary>
+    public bool IsHubMadeAgain => Hub.Count > 0;
+
+    /// <summary>Compares the wheels of two versions.</summary>
+    internal static Pairing<WheelChange> All(Machine before, Machine after, Renames renames) => Pairing<WheelChange>.Of(
+        Wheels(before).Select(w => (renames.Now(w.Name), w)),
+        Wheels(after).Select(w => (w.Name, w)),
+        (name, a, b) => new(
+            name,
+            b.Part,
+            SizeChange.Of(
+                new("teeth", "", a.Teeth, b.Teeth),
+                new("module", "mm", a.Module, b.Module),
+                new("shift", "", a.Shift, b.Shift),
+                new("pressure angle", "deg", a.Angle, b.Angle),
+                new("thinning", "mm", a.Thinning, b.Thinning),
+                new("bore", "mm", a.Bore, b.Bore),
+                new("thickness", "mm", a.Thickness, b.Thickness)),
+            SizeChange.Of(
+                new("hub diameter", "mm", a.Hub, b.Hub),
+                new("hub length", "mm", a.HubLength, b.HubLength),
+                new("hub bore", "mm", a.Bore, b.Bore))));
+
+    private static IEnumerable<Wheel> Wheels(Machine machine) => machine.Drives.OfType<RatioDrive>().Where(d => d.Gear is not null)
+        .SelectMany(d => new[] { Of(machine, d, 0), Of(machine, d, 1) });
+
+    private static Wheel Of(Machine machine, RatioDrive drive, int k)
+    {
+        var (own, mate) = k == 0 ? (drive.Driver, drive.Driven) : (drive.Driven, drive.Driver);
+        var g = drive.Gear!;
+        var bore = g.Bores?[k] ?? GearWork.Bore;
+        return new(
+            $"{(g.Inside && g.Teeth[k] > g.Teeth[1 - k] ? "ring" : "wheel")} of {machine.NameOf(own)} to {machine.NameOf(mate)}",
+            FormattableString.Invariant($"{machine.NameOf(own)} wheel {g.Teeth[k]}"),
+            g.Teeth[k],
+            g.Module ?? double.NaN,
+            g.Shift?[k] ?? 0,
+            g.PressureAngle ?? Proof.Deg(BasicRack.A.PressureAngle),
+            g.Thinning ?? 0,
+            bore,
+            g.Thickness ?? PlateParts.Thickness,
+            g.Hubs?[k] ?? 2 * bore,
+            g.HubLength ?? PlateParts.HubLength);
+    }
+
+    private readonly record struct Wheel(string Name, string Part, double Teeth, double Module, double Shift, double Angle, double Thinning, double Bore, double Thickness, double Hub, double HubLength);
+}
