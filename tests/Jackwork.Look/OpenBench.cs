@@ -20,8 +20,9 @@ internal sealed class OpenBench : IAsyncDisposable
     public Uri Address { get; }
 
     /// <summary>Starts both.</summary>
+    /// <param name="command">The command <c>jackwork</c>.</param>
     /// <param name="examples">The folder of the examples.</param>
-    public static async Task<OpenBench> Start(string examples)
+    public static async Task<OpenBench> Start(string command, string examples)
     {
         var folder = Directory.CreateTempSubdirectory("workshop-");
         foreach (var file in Directory.GetFiles(examples, "*", SearchOption.AllDirectories))
@@ -33,7 +34,7 @@ internal sealed class OpenBench : IAsyncDisposable
 
         var playwright = await Playwright.CreateAsync();
         var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Jackwork.Cli.dll"), "bench", folder.FullName, "--port", "0"]) { RedirectStandardError = true };
+        var start = new ProcessStartInfo(command, ["bench", folder.FullName, "--port", "0"]) { RedirectStandardError = true };
         var process = Process.Start(start)!;
         var line = await process.StandardError.ReadLineAsync() ?? throw new IOException("The bench said nothing.");
         var address = line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) ?? throw new IOException($"The bench said '{line}'.");

@@ -20,6 +20,9 @@ internal static class LeverParts
     /// <summary>How far an axle stands out beyond its lever unless given, mm.</summary>
     private const double Overhang = 3;
 
+    /// <summary>Room between a lever without pins and the cam that it rides on, mm.</summary>
+    private const double Clear = 1;
+
     private static readonly Material Steel = Material.Named("steel");
 
     /// <summary>The parts of every member that is no shaft and not bare.</summary>
@@ -78,11 +81,11 @@ internal static class LeverParts
             yield break;
         }
 
-        // A flat bar stands in the plane of the first pin and carries what is near it on pins of their own; what lies farther
+        // A flat bar stands in the plane of the first pin, or, having none, beside its cam, and carries what is near it on pins of their own; what lies farther
         // along the axis has a bar in its own plane, and a spindle joins the two.
         var half = (body?.Thickness ?? Thickness) / 2;
         var make = new BarMaker(name, m, joint, half, (body?.Width ?? Width) / 2, Material.Named(body?.Material ?? "birch-plywood"));
-        var first = Station.Of(joint, pins.Count > 0 ? pins[0] : touch!.Value);
+        var first = Station.Of(joint, pins.Count > 0 ? pins[0] : BesideCam(machine, m, touch!.Value, half));
         var spindle = (From: first, To: first);
         for (var i = 0; i < pins.Count; i++)
         {
@@ -110,6 +113,14 @@ internal static class LeverParts
         {
             yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m, Material = AxleMaterial(body) };
         }
+    }
+
+    // Clear of the cam that it rides on, on the side away from the cam's hub.
+    private static Point3 BesideCam(Machine machine, int m, Point3 touch, double half)
+    {
+        var drive = (CamDrive)machine.Drives[m];
+        var off = (drive.Spec.Thickness ?? PlateParts.Thickness) / 2 + half + Clear;
+        return touch + (drive.Spec.HubSide == "behind" ? off : -off) * machine.Members[drive.Driver].Joint.Along;
     }
 
     private static IEnumerable<Part> Slide(Proof proof, int m, Design.BodySpec? body)
@@ -160,8 +171,9 @@ internal static class LeverParts
         var along = machine.Members[cam.Shaft].Joint.Along;
         var half = (spec.Thickness ?? PlateParts.Thickness) / 2;
         yield return new($"{cam.Name} roller", PartKind.Roller, new(m), [ConvexPiece.Cylinder(middle + -half * along, middle + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass"));
-        var pins = Pins(machine, m).Cast<Point3?>().FirstOrDefault();
-        if (pins is { } pin && (pin - middle).Dot(along) is var off && Math.Abs(off) > half)
+        var carrying = Pins(machine, m).Cast<Point3?>().FirstOrDefault()
+            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? BesideCam(machine, m, middle, (machine.Design.Members[machine.Members[m].Name].Body?.Thickness ?? Thickness) / 2) : null);
+        if (carrying is { } pin && (pin - middle).Dot(along) is var off && Math.Abs(off) > half)
         {
             yield return new($"{cam.Name} roller pin", PartKind.Pin, new(m), [ConvexPiece.Cylinder(middle, middle + off * along, Math.Min(PinDiameter, radius) / 2)], Math.PI * PinDiameter * PinDiameter / 4 * Math.Abs(off), Steel);
         }

@@ -100,7 +100,7 @@ internal sealed class NewMember
             : Room.Disc(joint.Through + s * along, along, radius, 4, 12).Around(Room.Points(5, On(at, s), On(pivot, s))));
         (at, pivot) = (On(at, station), On(pivot, station));
         var spec = like?.Spec;
-        var cam = Invariant($"cam: {{on: {Name}, follower: {{roller: {spec?.Follower.Roller ?? Roller}, at: {P(at)}}}, base: {(spec?.Base is { Word: null, Number: var b } ? b : Base)}, hub: {spec?.Hub ?? 14}, bore: {spec?.Bore ?? 6}}}");
+        var cam = Invariant($"cam: {{on: {Name}, follower: {{roller: {spec?.Follower.Roller ?? Roller}, at: {P(at)}}}, base: {(spec?.Base is { Word: null, Number: var b } ? b : Base)}, hub: {spec?.Hub ?? 14}, bore: {spec?.Bore ?? 6}{(spec?.HubSide is { } hub ? $", hub-side: {hub}" : "")}}}");
         if (slides)
         {
             return $"{{slide: {{along: {V(outward)}}}, {cam}}}";
