@@ -36,8 +36,13 @@ internal sealed class OpenBench : IAsyncDisposable
         var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
         var start = new ProcessStartInfo(command, ["bench", folder.FullName, "--port", "0"]) { RedirectStandardError = true };
         var process = Process.Start(start)!;
-        var line = await process.StandardError.ReadLineAsync() ?? throw new IOException("The bench said nothing.");
-        var address = line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal)) ?? throw new IOException($"The bench said '{line}'.");
+        string? address = null;
+        while (address is null)
+        {
+            var line = await process.StandardError.ReadLineAsync() ?? throw new IOException("The bench ended without saying where it is.");
+            address = line.Split(' ').FirstOrDefault(w => w.StartsWith("http://", StringComparison.Ordinal));
+        }
+
         _ = process.StandardError.ReadToEndAsync();
         return new(process, playwright, browser, folder, new(address));
     }
