@@ -78,6 +78,41 @@ public sealed class ElementPagesTests(OpenBench bench) : IClassFixture<OpenBench
         await page.CloseAsync();
     }
 
+    /// <summary>A pinion of 20 teeth in a ring of 60, m = 2: axes m (60 - 20) / 2 = 40 mm apart, the ring at a third of the speed, the same way (closed form).</summary>
+    [Fact]
+    [Trait("Proof", "closed form")]
+    public async Task APinionTouchesItsRing()
+    {
+        File.WriteAllText(bench.Copy("ring"), Ring);
+        var page = await bench.Tab("/piece/ring?tab=Elements&page=Wheels&chosen=wheel");
+        await page.Locator("[data-part=wheel-1]").WaitForAsync();
+        await page.Locator("[data-parts]").WaitForAsync();
+        foreach (var crank in new[] { 0, 31, 700 })
+        {
+            await page.EvaluateAsync(Turn, crank);
+            var (pinion, ring, contact) = (await DrawnPath.Of(page, "[data-part=wheel-0]"), await DrawnPath.Of(page, "[data-part=wheel-1]"), await DrawnPath.Of(page, "[data-part=contact]"));
+            Assert.Equal(40, pinion.At(Point2.Origin).DistanceTo(ring.At(Point2.Origin)), 1e-3);
+            var near = pinion.Points.Where(p => p.DistanceTo(contact.Points[0].Midpoint(contact.Points[1])) < 7).ToList();
+            Assert.InRange(near.Min(ring.DistanceTo), 0, Touch);
+
+            // The ring's first loop is its hole.
+            Assert.All(near.Where(p => !ring.Holds(p)), p => Assert.InRange(ring.DistanceTo(p), 0, Crossing));
+        }
+
+        await page.CloseAsync();
+    }
+
+    private const string Ring = """
+        jackwork: 1
+        title: Ring
+        crank: {turns: shaft, rpm: 30}
+        members:
+          shaft: {pivot: {through: [0, 40, 0], along: x}}
+          wheel:
+            pivot: {through: [0, 80, 0], along: x}
+            gear: {with: shaft, teeth: [20, 60], module: 2, shift: [0.4, 0.4], inside: true, thinning: 0.2}
+        """;
+
     [Fact]
     [Trait("Proof", "property")]
     public async Task ASlidBaseChangesTextAndVerdictInOneStep()
