@@ -161,7 +161,7 @@ public sealed class VersionTests : IAsyncDisposable
     public async Task ADigestSaysWhatTheChecksSay()
     {
         temp.Design("spoilt", "jackwork: 1\nmembers: [\n");
-        using var digests = new Digests(folder);
+        using var digests = new Digests(folder, versions);
         Assert.Equal(new("The nodding bird", 0, 0, null), await digests.Of("bird"));
         Assert.Contains("line 3", (await digests.Of("spoilt")).Trouble, StringComparison.Ordinal);
         File.WriteAllText(file, Bird.Replace("base: 20 ", "base: 10 ", StringComparison.Ordinal));
