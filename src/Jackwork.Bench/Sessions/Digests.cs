@@ -11,9 +11,9 @@ namespace Jackwork.Bench.Sessions;
 internal sealed record Digest(string? Title, int Faults, int Cautions, string? Trouble);
 
 /// <summary>The digests of the designs in the folder, for the start page; worked out anew when a design, or a file that it names, has changed.</summary>
-internal sealed class Digests(OpenedFolder folder) : IDisposable
+internal sealed class Digests(OpenedFolder folder, Versions versions) : IDisposable
 {
-    private readonly ConcurrentDictionary<string, (DateTime Written, NamedFiles Named, Digest Digest)> known = [];
+    private readonly ConcurrentDictionary<string, (string Text, NamedFiles Named, Digest Digest)> known = [];
 
     // One at a time: the page is there meanwhile, and a piece that is opened should not wait for them.
     private readonly SemaphoreSlim one = new(1, 1);
@@ -42,15 +42,15 @@ internal sealed class Digests(OpenedFolder folder) : IDisposable
     private Digest Work(string path)
     {
         var file = folder.FileOf(path) ?? throw new IOException("It is gone from the folder.");
-        var written = File.GetLastWriteTimeUtc(file);
-        if (known.TryGetValue(file, out var kept) && kept.Written == written && !kept.Named.HaveChanged())
+        var (text, files) = versions.Read(path);
+        if (known.TryGetValue(file, out var kept) && kept.Text == text && !kept.Named.HaveChanged())
         {
             return kept.Digest;
         }
 
-        var named = new NamedFiles(Path.GetDirectoryName(file)!, folder.FilesBeside(file));
-        var digest = Judge(DesignFile.Open(file).Known, named.Anew());
-        known[file] = (written, named, digest);
+        var named = new NamedFiles(Path.GetDirectoryName(file)!, files);
+        var digest = Judge(text, named.Anew());
+        known[file] = (text, named, digest);
         return digest;
     }
 
