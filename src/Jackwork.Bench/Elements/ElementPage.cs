@@ -1,5 +1,6 @@
 using Jackwork.Bench.Sessions;
 using Jackwork.Bench.Stage;
+using Jackwork.Checks;
 using Microsoft.AspNetCore.Components;
 
 namespace Jackwork.Bench.Elements;
@@ -47,4 +48,7 @@ public abstract class ElementPage : ComponentBase
 
     /// <summary>What was worked out.</summary>
     protected Work Work => Now.Work!;
+
+    /// <summary>Turns the stage to a finding.</summary>
+    protected Task Jump(Finding finding) => Show.InvokeAsync(FindingPlace.Of(finding, Now.Solids));
 }
