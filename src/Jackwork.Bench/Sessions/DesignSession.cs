@@ -157,7 +157,7 @@ public sealed class DesignSession : IAsyncDisposable
     private Task WorkOut(CancellationToken stop)
     {
         var (version, text) = (now.Version, now.Text);
-        var (work, problems) = Work.Of(version, text, named.Anew());
+        var (work, problems) = Work.Of(version, text, named.Anew(), now.Work);
         Publish(s => s with { Work = work ?? s.Work, Problems = problems, Failure = null });
         if (work is not null)
         {

@@ -41,13 +41,13 @@ public sealed class Work
     /// <summary>The performance, ready to be drawn; null where nothing is acted.</summary>
     public PerformanceChart? Chart => chart.Value;
 
-    /// <summary>Works a text out, or says what is wrong with it.</summary>
-    public static (Work? Work, IReadOnlyList<Problem> Problems) Of(int version, string text, Func<string, byte[]?> files)
+    /// <summary>Works a text out, or says what is wrong with it; what an earlier text has already is taken from there.</summary>
+    public static (Work? Work, IReadOnlyList<Problem> Problems) Of(int version, string text, Func<string, byte[]?> files, Work? before = null)
     {
         var clock = System.Diagnostics.Stopwatch.GetTimestamp();
         var result = MachineBuilder.Build(text, files);
         return result.Machine is { } machine
-            ? (new(version, Proof.OfMotion(machine), System.Diagnostics.Stopwatch.GetElapsedTime(clock).TotalMilliseconds), [])
+            ? (new(version, Proof.OfMotion(machine, before?.Proof), System.Diagnostics.Stopwatch.GetElapsedTime(clock).TotalMilliseconds), [])
             : (null, result.Problems);
     }
 }

@@ -1,3 +1,4 @@
+using Jackwork.Checks;
 using Jackwork.Motion;
 
 namespace Jackwork.Cams;
@@ -13,17 +14,17 @@ public readonly record struct AsCutResult(double MaxError, double AtCrank, doubl
 /// <param name="Results">One for each acted member, in the machine's order.</param>
 public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
 {
-    /// <summary>Runs the machine on <paramref name="cams"/>, one for each acted member in order.</summary>
-    internal static AsCut Run(Motion.Motion motion, IReadOnlyList<Cam> cams)
+    /// <summary>Runs the machine on <paramref name="made"/>, one for each acted member in order.</summary>
+    internal static AsCut Run(Motion.Motion motion, IReadOnlyList<MadeCam> made)
     {
         var machine = motion.Machine;
-        var rests = cams.Select(c => Rests(motion, c)).ToArray();
-        var results = rests.Select((r, k) => Follower(motion, cams[k], r)).ToArray();
+        var (cams, rests) = (made.Select(m => m.Cam).ToArray(), made.Select(m => m.Rests).ToArray());
+        var results = made.Select(m => Follower(motion, m.Cam, m.Rests)).ToArray();
         var pass = new Pass(machine, Forward(machine));
         var given = new double[machine.Members.Count];
         for (var i = 0; i < motion.Steps; i++)
         {
-            for (var k = 0; k < cams.Count; k++)
+            for (var k = 0; k < cams.Length; k++)
             {
                 given[cams[k].FollowerMember] = double.IsNaN(rests[k][i]) ? motion.Of(cams[k].FollowerMember)[i].Value : rests[k][i];
             }
@@ -44,7 +45,8 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
         return new(results);
     }
 
-    private static double[] Rests(Motion.Motion motion, Cam cam)
+    /// <summary>Where the follower of a cam as cut rests: its coordinate at every step, rad or mm, NaN where it touches nothing.</summary>
+    internal static double[] Rests(Motion.Motion motion, Cam cam)
     {
         var rolling = Rolling.On(cam.AsCut, cam.Follower);
         var q = motion.Of(cam.FollowerMember);

@@ -1,23 +1,57 @@
 using System.Diagnostics;
 using Jackwork.Cams;
+using Jackwork.Motion;
 
 namespace Jackwork.Checks;
 
 /// <summary>The cams that a motion asks for, and the run on them as cut, with the times that they took, ms.</summary>
-internal sealed record CamStage(IReadOnlyList<Cam> Cams, AsCut AsCut, double CamMs, double AsCutMs)
+/// <param name="Motion">The motion.</param>
+/// <param name="Cutter">Diameter of the cutter, mm.</param>
+/// <param name="Made">The cams, one for each acted member, each with where its follower then rests.</param>
+/// <param name="AsCut">The run on them.</param>
+/// <param name="CamMs">Time for the cams.</param>
+/// <param name="AsCutMs">Time for the run.</param>
+internal sealed record CamStage(Motion.Motion Motion, double Cutter, IReadOnlyList<MadeCam> Made, AsCut AsCut, double CamMs, double AsCutMs)
 {
+    /// <summary>The cams.</summary>
+    public IReadOnlyList<Cam> Cams { get; } = [.. Made.Select(m => m.Cam)];
+
     /// <summary>Makes the cams and runs on them.</summary>
     /// <param name="motion">The motion as the chart asks for it.</param>
     /// <param name="limits">Limits that the sizing keeps to.</param>
     /// <param name="cutter">Diameter of the cutter, mm.</param>
-    public static CamStage Of(Motion.Motion motion, Limits limits, double cutter)
+    /// <param name="before">Cams of another text of the design; whichever come out the same are taken from there. Null for none.</param>
+    public static CamStage Of(Motion.Motion motion, Limits limits, double cutter, CamStage? before)
     {
         var clock = Stopwatch.GetTimestamp();
-        var defined = motion.Machine.Acted.Select(a => CamMaker.Define(motion, a, limits)).ToList();
-        var between = Motion.Motion.Solve(motion.Machine, 0.5);
-        var cams = defined.ConvertAll(d => CamFinish.Finish(d, between, cutter));
+        var acted = motion.Machine.Acted;
+        var same = acted.Select(a => before?.Same(motion, a, cutter)).ToList();
+        var between = same.All(s => s is not null) ? motion : Jackwork.Motion.Motion.Solve(motion.Machine, 0.5);
+        var cams = acted.Select((a, k) => same[k]?.Cam ?? CamFinish.Finish(CamMaker.Define(motion, a, limits), between, cutter)).ToList();
         var camMs = Proof.Lap(ref clock);
-        var asCut = AsCut.Run(motion, cams);
-        return new(cams, asCut, camMs, Proof.Lap(ref clock));
+        List<MadeCam> made = [.. cams.Select((c, k) => same[k] ?? new(c, AsCut.Rests(motion, c)))];
+        var asCut = AsCut.Run(motion, made);
+        return new(motion, cutter, made, asCut, camMs, Proof.Lap(ref clock));
     }
+
+    // The cam of an acted member where nothing that it follows from has changed.
+    private MadeCam? Same(Motion.Motion motion, Acted acted, double cutter)
+    {
+        var (now, then) = (motion.Machine, Motion.Machine);
+        var k = then.Acted.ToList().FindIndex(a => a.Cam.Driven == acted.Cam.Driven && a.Cam.Driver == acted.Cam.Driver);
+        return k >= 0 && cutter == Cutter && now.Design.Limits == then.Design.Limits
+            && then.Acted[k] is var old && old.Cam.Spec == acted.Cam.Spec && old.Shaft == acted.Shaft
+            && Likewise(acted.Cam.Driver) && Likewise(acted.Cam.Driven) && Likewise(acted.Shaft)
+            && Jumps(acted).SequenceEqual(Jumps(old))
+            ? Made[k]
+            : null;
+
+        bool Likewise(int member) => now.NameOf(member) == then.NameOf(member) && now.Members[member].Joint == then.Members[member].Joint
+            && now.Members[member].Carrier == then.Members[member].Carrier && motion.Of(member).SequenceEqual(Motion.Of(member));
+    }
+
+    private static IEnumerable<double> Jumps(Acted acted) => acted.Chart.Knots.Where(k => k.HasVelocityJump).Select(k => k.Angle);
 }
+
+/// <summary>A cam, and where its follower rests on it as cut: its coordinate at every step, NaN where it touches nothing.</summary>
+internal sealed record MadeCam(Cam Cam, double[] Rests);

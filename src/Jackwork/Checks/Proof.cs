@@ -17,15 +17,20 @@ public sealed class Proof
     private readonly Lazy<IReadOnlyList<GearWork>> gears;
     private readonly Lazy<Residuals> residuals;
     private readonly double motionMs;
-    private Assembly? assembly;
-    private Sweep? sweep;
-    private IReadOnlyList<Clearance>? clearances;
-    private IReadOnlyList<Stack>? stacks;
+    private readonly Lazy<Assembly> assembly;
+    private readonly Lazy<Sweep> sweep;
+    private readonly Lazy<(IReadOnlyList<Clearance> All, double Ms)> clearances;
+    private readonly Lazy<IReadOnlyList<Stack>> stacks;
+    private readonly CamStage? before;
 
-    private Proof(Machine machine, Motion.Motion motion, double motionMs)
+    private Proof(Machine machine, Motion.Motion motion, double motionMs, CamStage? before)
     {
-        (Machine, Motion, this.motionMs, Limits) = (machine, motion, motionMs, new(machine.Design.Limits));
-        cut = new(() => CamStage.Of(motion, Limits, Cutter));
+        (Machine, Motion, this.motionMs, Limits, this.before) = (machine, motion, motionMs, new(machine.Design.Limits), before);
+        cut = new(() => CamStage.Of(motion, Limits, Cutter, before));
+        assembly = new(() => Assembly.Of(this));
+        sweep = new(() => new(Motion, Assembly.Parts));
+        clearances = new(Clear);
+        stacks = new(() => StackMaker.Of(this));
         gears = new(() => GearWork.Of(machine, Cutter));
         residuals = new(() => Residuals.Of(motion));
     }
@@ -56,32 +61,19 @@ public sealed class Proof
     public AsCut AsCut => cut.Value.AsCut;
 
     /// <summary>All parts of the piece; worked out when first asked for.</summary>
-    public Assembly Assembly => assembly ??= Assembly.Of(this);
+    public Assembly Assembly => assembly.Value;
 
     /// <summary>What the parts sweep; worked out when first asked for.</summary>
-    internal Sweep Sweep => sweep ??= new(Motion, Assembly.Parts);
+    internal Sweep Sweep => sweep.Value;
 
     /// <summary>How near parts come to each other, nearest to their limit first; worked out when first asked for.</summary>
-    public IReadOnlyList<Clearance> Clearances
-    {
-        get
-        {
-            if (clearances is null)
-            {
-                var clock = Stopwatch.GetTimestamp();
-                clearances = ClearanceSweep.Of(Machine, Sweep, Assembly, Limits.Clearance);
-                ClearanceMs = Lap(ref clock);
-            }
-
-            return clearances;
-        }
-    }
+    public IReadOnlyList<Clearance> Clearances => clearances.Value.All;
 
     /// <summary>What stands where along each shaft and axle; worked out when first asked for.</summary>
-    public IReadOnlyList<Stack> Stacks => stacks ??= StackMaker.Of(this);
+    public IReadOnlyList<Stack> Stacks => stacks.Value;
 
     /// <summary>Time that the clearances took, ms.</summary>
-    public double ClearanceMs { get; private set; }
+    public double ClearanceMs => clearances.IsValueCreated ? clearances.Value.Ms : 0;
 
     /// <summary>Largest amount by which any relation is not satisfied by the solved positions, mm, where it closes at all.</summary>
     public double Closure => residuals.Value.Worst;
@@ -104,11 +96,20 @@ public sealed class Proof
     }
 
     /// <summary>Solves the motion; cams, wheels, parts, clearances and stacks wait until they are asked for.</summary>
-    public static Proof OfMotion(Machine machine)
+    /// <param name="machine">The machine.</param>
+    /// <param name="before">Another text of the design, worked out; cams that come out the same are taken from there. Null for none.</param>
+    public static Proof OfMotion(Machine machine, Proof? before = null)
     {
         var clock = Stopwatch.GetTimestamp();
         var motion = Jackwork.Motion.Motion.Solve(machine);
-        return new(machine, motion, Lap(ref clock));
+        return new(machine, motion, Lap(ref clock), before is null ? null : before.cut.IsValueCreated ? before.cut.Value : before.before);
+    }
+
+    private (IReadOnlyList<Clearance> All, double Ms) Clear()
+    {
+        var clock = Stopwatch.GetTimestamp();
+        var all = ClearanceSweep.Of(Machine, Sweep, Assembly, Limits.Clearance);
+        return (all, Lap(ref clock));
     }
 
     /// <summary>A crank angle (rad) as a maker finds it: degrees of the crank, and of a shaft within its turn. Past the performance's end it starts anew.</summary>

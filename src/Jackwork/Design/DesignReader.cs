@@ -12,6 +12,14 @@ public sealed record DesignReading(DesignSpec? Spec, IReadOnlyList<Problem> Prob
 /// <summary>Reads the text of a design file.</summary>
 public static class DesignReader
 {
+    /// <summary>The content of a text that is right and was just edited, from the nodes that the edit left; null where it has to be read.</summary>
+    internal static DesignReading? Known(string text)
+    {
+        var problems = new ProblemList();
+        var spec = DesignSource.Known(text) is { IsClean: true } source ? new Binder(problems).Part(typeof(DesignSpec), source.Root, "") as DesignSpec : null;
+        return spec is not null && problems.IsEmpty ? new(spec, []) { Places = problems } : null;
+    }
+
     /// <summary>Reads <paramref name="text"/>; any text at all gives a reading, never an exception.</summary>
     public static DesignReading Read(string text)
     {

@@ -11,14 +11,17 @@ internal sealed class DesignSource
 
     private readonly Lazy<IReadOnlyList<(int Start, int End)>> comments;
 
-    private DesignSource(string text, MapNode root)
+    private DesignSource(string text, MapNode root, bool isClean)
     {
-        (Text, Root) = (text, root);
+        (Text, Root, IsClean) = (text, root, isClean);
         comments = new(() => TextComments.Of(text, root));
     }
 
     /// <summary>The text.</summary>
     public string Text { get; }
+
+    /// <summary>Whether nothing was found wrong with it as YAML.</summary>
+    public bool IsClean { get; }
 
     /// <summary>Its nodes. Their places in the text hold; lines and columns only those of a text as read.</summary>
     public MapNode Root { get; }
@@ -29,11 +32,14 @@ internal sealed class DesignSource
     /// <summary>Its comments.</summary>
     public IReadOnlyList<(int Start, int End)> Comments => comments.Value;
 
+    /// <summary>The text last read or edited, where it is this one.</summary>
+    public static DesignSource? Known(string text) => Volatile.Read(ref last) is { } known && known.Text == text ? known : null;
+
     /// <summary>The nodes of <paramref name="text"/>, or null and why not.</summary>
     public static DesignSource? Read(string text, out string reason)
     {
         reason = "";
-        if (Volatile.Read(ref last) is { } known && known.Text == text)
+        if (Known(text) is { } known)
         {
             return known;
         }
@@ -42,7 +48,7 @@ internal sealed class DesignSource
         var root = NodeReader.Read(text, problems);
         if (root is MapNode map)
         {
-            return Keep(new(text, map));
+            return Keep(new(text, map, problems.IsEmpty));
         }
 
         reason = root is null ? "the text can't be read: " + problems.All[0] : $"the text holds {root.Kind}, not a design's keys";
@@ -51,7 +57,7 @@ internal sealed class DesignSource
     }
 
     /// <summary>The same text with one plain value replaced by another on one line; nothing else is read anew.</summary>
-    public DesignSource With(ScalarNode old, Splice change) => Keep(new(change.In(Text), (MapNode)Shifted(Root, old, change)));
+    public DesignSource With(ScalarNode old, Splice change) => Keep(new(change.In(Text), (MapNode)Shifted(Root, old, change), IsClean));
 
     private static DesignSource Keep(DesignSource source)
     {

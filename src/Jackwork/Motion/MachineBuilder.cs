@@ -14,7 +14,8 @@ public static class MachineBuilder
     /// <summary>Reads a design's text and makes its machine.</summary>
     /// <param name="text">The design file.</param>
     /// <param name="files">Gives the bytes of a file of the design's folder by its <see cref="DesignPath"/>, null for none; not needed for a design that names none.</param>
-    public static MachineResult Build(string text, Func<string, byte[]?>? files = null) => Build(DesignReader.Read(text), files);
+    public static MachineResult Build(string text, Func<string, byte[]?>? files = null) =>
+        DesignReader.Known(text) is { } known && Build(known, files) is { Machine: not null } made ? made : Build(DesignReader.Read(text), files);
 
     /// <summary>Makes the machine of a design that was read; problems of the reading are handed on.</summary>
     /// <param name="reading">What reading the design gave.</param>

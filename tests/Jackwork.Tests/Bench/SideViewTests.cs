@@ -122,7 +122,7 @@ public sealed class SideViewTests(OpenBench bench) : IClassFixture<OpenBench>
     {
         bench.Copy("side-wide");
         var page = await Open("side-wide", 0, width: 1024, height: 768);
-        var divider = page.GetByRole(AriaRole.Separator);
+        var divider = page.Locator(".divider.upright");
         var before = (await page.Locator("#side").BoundingBoxAsync())!.Width;
         await divider.FocusAsync();
         await page.Keyboard.PressAsync("ArrowLeft");
