@@ -4,7 +4,6 @@ using Jackwork.Bench.Host;
 using Jackwork.Bench.Pages;
 using Jackwork.Bench.Sessions;
 using Jackwork.Checks;
-using Jackwork.Motion;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
@@ -66,19 +65,25 @@ public sealed class BenchHost : IAsyncDisposable
         Buffers.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         await app.StartAsync(stop);
-        _ = Task.Run(() => WarmUp(options), stop);
-        return new(app);
+        var host = new BenchHost(app);
+        _ = Task.Run(() => WarmUp(options, host.Address), stop);
+        return host;
     }
 
-    // Works an example through once beside everything else, so that the first design opened doesn't wait for the compiler.
-    private static void WarmUp(BenchOptions options)
+    // Answers one request and works an example through once beside everything else, so that the first design opened doesn't wait for the compiler.
+    private static async Task WarmUp(BenchOptions options, Uri address)
     {
+        using (var http = new HttpClient())
+        {
+            using var answer = await http.GetAsync(new Uri(address, "piece/"));
+        }
+
         foreach (var files in options.Examples.Values.Take(1))
         {
             var text = Encoding.UTF8.GetString(files[OpenedFolder.FileName]);
-            if (MachineBuilder.Build(text, files.GetValueOrDefault).Machine is { } machine)
+            if (Work.Of(0, text, files.GetValueOrDefault).Work is { } work)
             {
-                _ = Verdict.Of(Proof.Of(machine)).Findings.Count;
+                _ = (work.Chart, Shapes.Of(work, null), work.Poses, Verdict.OfMotion(work.Proof), Verdict.OfParts(work.Proof));
             }
         }
     }

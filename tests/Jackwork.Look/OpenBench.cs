@@ -22,7 +22,8 @@ internal sealed class OpenBench : IAsyncDisposable
     /// <summary>Starts both.</summary>
     /// <param name="command">The command <c>jackwork</c>.</param>
     /// <param name="examples">The folder of the examples.</param>
-    public static async Task<OpenBench> Start(string command, string examples)
+    /// <param name="hasStage">Whether the browser can draw in three dimensions.</param>
+    public static async Task<OpenBench> Start(string command, string examples, bool hasStage = true)
     {
         var folder = Directory.CreateTempSubdirectory("workshop-");
         foreach (var file in Directory.GetFiles(examples, "*", SearchOption.AllDirectories))
@@ -33,7 +34,7 @@ internal sealed class OpenBench : IAsyncDisposable
         }
 
         var playwright = await Playwright.CreateAsync();
-        var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
+        var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = hasStage ? ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] : ["--no-sandbox", "--disable-3d-apis"] });
         var start = new ProcessStartInfo(command, ["bench", folder.FullName, "--port", "0"]) { RedirectStandardError = true };
         var process = Process.Start(start)!;
         string? address = null;

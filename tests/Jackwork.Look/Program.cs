@@ -11,9 +11,10 @@ switch (args)
 
         return 0;
     case ["measure", var command, var examples]:
-        await using (var bench = await OpenBench.Start(command, examples))
+        foreach (var hasStage in new[] { true, false })
         {
-            await Measure.Run(bench);
+            await using var bench = await OpenBench.Start(command, examples, hasStage);
+            await Measure.Run(bench, hasStage);
         }
 
         return 0;

@@ -124,13 +124,17 @@ export function createChart(place, page) {
     e.preventDefault();
   });
 
+  // The page has put a new drawing in place.
+  const drawn = new MutationObserver(() => {
+    heads();
+    note.drawn(+place.dataset.drawn);
+    note.judged(+(place.dataset.found ?? 0));
+  });
+  drawn.observe(place, { attributeFilter: ["data-drawn", "data-found", "width", "d"], subtree: true });
+
   return {
-    drawn(version, judged) {
-      heads();
-      note.drawn(version);
-      note.judged(judged);
-    },
     stop() {
+      drawn.disconnect();
       alive.abort();
       leave();
       sizes.disconnect();
