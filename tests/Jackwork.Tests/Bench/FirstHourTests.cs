@@ -38,7 +38,8 @@ public sealed class FirstHourTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Locator("[data-crank=run]").ClickAsync();
 
         // Find the broken rule: the verdict says it, a click turns the piece to it.
-        var finding = page.Locator(".finding.fault").Filter(new() { HasText = "bell-arm" }).First;
+        var finding = page.Locator(".finding.fault");
+        await Expect(finding).ToHaveCountAsync(1, PatientCount);
         await Expect(finding).ToContainTextAsync("rule 2", new() { Timeout = 60_000 });
         var at = Regex.Match(await finding.Locator(".check").InnerTextAsync(), @"crank ([\d.]+)").Groups[1].Value;
         await finding.ClickAsync();
