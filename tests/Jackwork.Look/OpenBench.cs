@@ -25,17 +25,18 @@ internal sealed class OpenBench : IAsyncDisposable
     /// <param name="hasStage">Whether the browser can draw in three dimensions.</param>
     public static async Task<OpenBench> Start(string command, string examples, bool hasStage = true)
     {
-        var folder = Directory.CreateTempSubdirectory("workshop-");
+        var folder = Directory.CreateTempSubdirectory("jackwork-");
+        var pieces = Path.Combine(folder.FullName, "my-pieces");
         foreach (var file in Directory.GetFiles(examples, "*", SearchOption.AllDirectories))
         {
-            var to = Path.Combine(folder.FullName, Path.GetRelativePath(examples, file));
+            var to = Path.Combine(pieces, Path.GetRelativePath(examples, file));
             Directory.CreateDirectory(Path.GetDirectoryName(to)!);
             File.Copy(file, to);
         }
 
         var playwright = await Playwright.CreateAsync();
         var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = hasStage ? ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] : ["--no-sandbox", "--disable-3d-apis"] });
-        var start = new ProcessStartInfo(command, ["bench", folder.FullName, "--port", "0"]) { RedirectStandardError = true };
+        var start = new ProcessStartInfo(command, ["bench", pieces, "--port", "0"]) { RedirectStandardError = true };
         var process = Process.Start(start)!;
         string? address = null;
         while (address is null)

@@ -59,7 +59,11 @@ internal static class Pictures
         }
 
         await page.WaitForTimeoutAsync(1200);
-        await page.WaitForFunctionAsync("[...document.images].every((i) => i.complete)");
+        while (!await page.EvaluateAsync<bool>("[...document.images].every((i) => i.complete)"))
+        {
+            await page.WaitForTimeoutAsync(100);
+        }
+
         await page.ScreenshotAsync(new() { Path = Path.Combine(to, $"bench-{name}.png") });
         Console.WriteLine($"bench-{name}.png");
         await page.CloseAsync();

@@ -43,6 +43,7 @@ export function createEditor(place, page, text) {
         lineNumbers(),
         highlightActiveLine(),
         drawSelection(),
+        EditorView.lineWrapping,
         lintGutter(),
         yaml(),
         indentUnit.of("  "),
