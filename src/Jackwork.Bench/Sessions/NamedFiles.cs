@@ -2,12 +2,13 @@ using Jackwork.Design;
 
 namespace Jackwork.Bench.Sessions;
 
-/// <summary>The files that a design names, as they stood on disk when they were last read: tells when one of them has changed, come or gone.</summary>
+/// <summary>The files that a design names, as they stood on disk when they were last read: tells when one of them has changed, come or gone, and reads none twice that has not.</summary>
 /// <param name="folder">The design's folder.</param>
 /// <param name="read">Gives the bytes of a file in it.</param>
 internal sealed class NamedFiles(string folder, Func<string, byte[]?> read)
 {
     private readonly Lock gate = new();
+    private readonly Dictionary<string, ((long Length, DateTime Written) Stamp, byte[] Bytes)> kept = [];
     private Dictionary<string, (long Length, DateTime Written)?> seen = [];
 
     /// <summary>Begins a new reading of the design: what is read from now on is what it names.</summary>
@@ -27,9 +28,23 @@ internal sealed class NamedFiles(string folder, Func<string, byte[]?> read)
             lock (gate)
             {
                 named.TryAdd(name, stamp);
+                if (stamp is not null && kept.TryGetValue(name, out var known) && known.Stamp == stamp)
+                {
+                    return known.Bytes;
+                }
             }
 
-            return read(name);
+            var bytes = read(name);
+            lock (gate)
+            {
+                kept.Remove(name);
+                if (stamp is { } s && bytes is not null)
+                {
+                    kept.Add(name, (s, bytes));
+                }
+            }
+
+            return bytes;
         };
     }
 

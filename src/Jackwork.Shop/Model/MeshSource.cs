@@ -17,5 +17,5 @@ internal sealed record MeshSource(Part Part, Profile? Profile)
         && (Profile is null) == (other.Profile is null)
         && (Profile?.Refused is null) == (other.Profile?.Refused is null)
         && (Profile is null || Profile.Rim.Segments.SequenceEqual(other.Profile!.Rim.Segments))
-        && Part.Pieces.Zip(other.Part.Pieces).All(p => p.First.IsLike(p.Second));
+        && (Part.Pieces == other.Part.Pieces || Part.Pieces.Zip(other.Part.Pieces).All(p => p.First.IsLike(p.Second)));
 }

@@ -52,8 +52,19 @@ internal static class MeshParts
             return null;
         }
 
-        var reading = MeshFile.Read(spec.File, bytes, name => DesignPath.Fault(name) is null ? files!(DesignPath.Beside(spec.File, name)) : null);
         var unit = spec.Unit ?? "m";
+        var asked = new Placing(ending, unit, spec.Scale ?? 1, spec.At, spec.Turn is { } t ? (t[0], t[1], t[2]) : null);
+        if (KnownMeshes.Find(bytes, asked) is { } known)
+        {
+            return known;
+        }
+
+        var isAlone = true;
+        var reading = MeshFile.Read(spec.File, bytes, name =>
+        {
+            isAlone = false;
+            return DesignPath.Fault(name) is null ? files!(DesignPath.Beside(spec.File, name)) : null;
+        });
         var factor = MeshFile.Millimetres(unit) * (spec.Scale ?? 1);
         var check = reading.Mesh is { } raw ? MeshCheck.Of(raw.Moved(p => default(Point3) + factor * (p - default(Point3)))) : reading;
         foreach (var p in check.Problems)
@@ -61,7 +72,18 @@ internal static class MeshParts
             problems.Add(file, $"'{spec.File}': {p.What}", p.Fault is MeshFault.TooLarge or MeshFault.TooSmall ? UnitThatFits(reading.Mesh!, unit, spec.Scale ?? 1) ?? p.Remedy : p.Remedy);
         }
 
-        return check.Mesh is { } mesh ? Placed(mesh, spec) : null;
+        if (check.Mesh is not { } mesh)
+        {
+            return null;
+        }
+
+        var placed = Placed(mesh, spec);
+        if (isAlone && check.Problems.Count == 0)
+        {
+            KnownMeshes.Keep(bytes, asked, placed);
+        }
+
+        return placed;
     }
 
     private static byte[]? Bytes(string name, string path, Func<string, byte[]?>? files, ProblemList problems)

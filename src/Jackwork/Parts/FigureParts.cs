@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Jackwork.Design;
 using Jackwork.Geometry;
 using Jackwork.Meshes;
@@ -52,8 +53,10 @@ internal static class FigureParts
         }
 
         var mesh = machine.Meshes.GetValueOrDefault(name);
-        var (pieces, volume) = mesh is null ? Shape(spec) : Shape(mesh);
-        return [new(name, PartKind.Figure, body, pieces, volume, Of("limewood")) { RoundAbout = Line(spec), Mesh = mesh }];
+        var cut = mesh is null ? null : Cut.GetValue(mesh, CutMesh.Of);
+        var (pieces, volume) = cut is null ? Shape(spec) : (cut.Pieces, mesh!.Volume);
+        var part = new Part(name, PartKind.Figure, body, pieces, volume, Of("limewood")) { RoundAbout = Line(spec), Mesh = mesh };
+        return [cut is null ? part : part with { Set = cut.Set }];
     }
 
     // As the design says, else by the shape.
@@ -83,9 +86,18 @@ internal static class FigureParts
         _ => ([ConvexPiece.Hull([.. spec.Carved!])], HullVolume.Of(spec.Carved!)),
     };
 
+    // A mesh that is read once (see KnownMeshes) is cut once.
+    private static readonly ConditionalWeakTable<TriangleMesh, CutMesh> Cut = [];
+
     // The surface itself, triangle by triangle: distances to it are exact, hollows and all.
-    private static (ImmutableArray<ConvexPiece> Pieces, double Volume) Shape(TriangleMesh mesh) =>
-        ([.. mesh.Triangles.Select(t => ConvexPiece.Hull([mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]))], mesh.Volume);
+    private sealed record CutMesh(ImmutableArray<ConvexPiece> Pieces, PieceSet Set)
+    {
+        public static CutMesh Of(TriangleMesh mesh)
+        {
+            ImmutableArray<ConvexPiece> pieces = [.. mesh.Triangles.Select(t => ConvexPiece.Hull([mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]))];
+            return new(pieces, new(pieces.AsSpan()));
+        }
+    }
 
     private static (ImmutableArray<ConvexPiece>, double) Turned(TurnedSpec t)
     {

@@ -84,6 +84,8 @@ public readonly record struct Body(int Member, bool IsRod = false)
 /// <param name="Material">What it is made of.</param>
 public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<ConvexPiece> Pieces, double Volume, Material Material)
 {
+    private PieceSet? set;
+
     private readonly double? filled;
     private readonly Process? process;
 
@@ -100,7 +102,11 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
     public (Point3 Through, Vec3 Along)? RoundAbout { get; init; }
 
     /// <summary>The pieces, gathered for measuring distances.</summary>
-    public PieceSet Set { get; } = new(Pieces.AsSpan());
+    public PieceSet Set
+    {
+        get => set ??= new(Pieces.AsSpan());
+        init => set = value;
+    }
 
     /// <summary>The box round the part as drawn, along the axes of its coordinates.</summary>
     public Bounds Box => Set.Box;
