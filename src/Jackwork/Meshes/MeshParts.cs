@@ -54,7 +54,7 @@ internal static class MeshParts
 
         var unit = spec.Unit ?? "m";
         var asked = new Placing(ending, unit, spec.Scale ?? 1, spec.At, spec.Turn is { } t ? (t[0], t[1], t[2]) : null);
-        if (KnownMeshes.Find(bytes, asked) is { } known)
+        if (MeshesRead.Find(bytes, asked) is { } known)
         {
             return known;
         }
@@ -80,7 +80,7 @@ internal static class MeshParts
         var placed = Placed(mesh, spec);
         if (isAlone && check.Problems.Count == 0)
         {
-            KnownMeshes.Keep(bytes, asked, placed);
+            MeshesRead.Keep(bytes, asked, placed);
         }
 
         return placed;

@@ -86,7 +86,7 @@ internal static class FigureParts
         _ => ([ConvexPiece.Hull([.. spec.Carved!])], HullVolume.Of(spec.Carved!)),
     };
 
-    // A mesh that is read once (see KnownMeshes) is cut once.
+    // A mesh that is read once (see MeshesRead) is cut once.
     private static readonly ConditionalWeakTable<TriangleMesh, CutMesh> Cut = [];
 
     // The surface itself, triangle by triangle: distances to it are exact, hollows and all.

@@ -15,7 +15,7 @@ internal sealed record Placing(string Ending, string Unit, double Scale, Point3?
 /// Meshes already read and found sound, for as long as the very bytes that they were read from are held by somebody: a piece worked out
 /// again and again reads none of them twice. It never changes an answer. The bytes of a file must not be changed by whoever gives them.
 /// </summary>
-internal static class KnownMeshes
+internal static class MeshesRead
 {
     /// <summary>Most places that a file's mesh is kept in: more than the parts that are made from one file.</summary>
     private const int MostPlaces = 16;
