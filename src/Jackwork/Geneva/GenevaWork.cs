@@ -1,3 +1,4 @@
+using Jackwork.Cams;
 using Jackwork.Geometry;
 using Jackwork.Motion;
 
@@ -70,6 +71,11 @@ public sealed record GenevaWork(GenevaDrive Drive, GenevaSizes Sizes)
                 new($"{name} geneva wheel", false, GenevaOutlines.Wheel(s), null, wheel, null, -half, half),
             ];
     }
+
+    /// <summary>The angle, rad, by which the plates are turned in their shaft's plane (see <see cref="CamPlane"/>) as drawn.</summary>
+    public double Turn(Machine machine, bool onDriver) => onDriver
+        ? new CamPlane(machine.Members[Drive.Driver].Joint).Direction(Drive.Spec.PinTowards).Angle
+        : new CamPlane(machine.Members[Drive.Driven].Joint).Direction(Drive.SlotDrawn).Angle;
 
     /// <summary>From where to where the pin reaches, measured as the plates are, mm.</summary>
     public (double From, double To) PinReach => (Sizes.Law.Inside ? Apart - Thickness / 2 : -Thickness / 2, Apart + Thickness * 1.5);

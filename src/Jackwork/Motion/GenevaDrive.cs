@@ -71,8 +71,16 @@ public sealed class GenevaDrive : Relation
         return Math.Tau * Math.Round(steps - forward * 0.5) + forward * Law.HalfDrive - start;
     }
 
-    /// <summary>Driver's coordinates, rad, within its turn from the pose as drawn, at which the pin enters and leaves its slot, if it turns forward.</summary>
-    internal (double Entry, double Exit) Corners => (Within(-Law.HalfDrive - start), Within(Law.HalfDrive - start));
+    /// <summary>
+    /// Driver's coordinates, rad, at which the pin first enters a slot after the pose as drawn, and next leaves it again, the driver
+    /// going forward (+1) or back (-1): the corners of the motion, where the second derivative jumps by that of <see cref="GenevaLaw.EntryAcceleration"/>.
+    /// </summary>
+    public (double Entry, double Exit) Corners(int forward)
+    {
+        var entry = -Law.HalfDrive - forward * start;
+        entry -= Math.Tau * Math.Floor(entry / Math.Tau);
+        return (forward * entry, forward * (entry + 2 * Law.HalfDrive));
+    }
 
     internal override IEnumerable<int> Needs(End unknown) => [unknown == End.Driven ? Driver : Driven];
 
@@ -104,6 +112,4 @@ public sealed class GenevaDrive : Relation
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states) => null;
 
     internal override string DescribeMiss(double miss) => "";
-
-    private static double Within(double angle) => angle - Math.Tau * Math.Floor(angle / Math.Tau);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Geneva;
 using Jackwork.Geometry;
@@ -62,7 +61,7 @@ internal static class GenevaParts
         var (bottom, top) = (Math.Min(a, b), Math.Max(a, b));
         var up = joint.Along.AnyPerpendicular();
         var frame = new Frame(up.Cross(joint.Along), up, joint.Along, joint.Through);
-        var turn = Turn(machine, work, plate.OnDriver);
+        var turn = work.Turn(machine, plate.OnDriver);
         var rim = plate.Rim.Turned(turn);
         ImmutableArray<Outline> holes = plate.Hole is { } hole ? [hole.Turned(turn)] : plate.Bore is { } bore ? [Outline.Circle(Point2.Origin, bore / 2)] : [];
 
@@ -73,11 +72,6 @@ internal static class GenevaParts
             Plates = [new(rim, holes, frame, bottom, top)],
         };
     }
-
-    /// <summary>The angle, rad, by which the plates are turned in their shaft's plane (see <see cref="CamPlane"/>) as drawn.</summary>
-    public static double Turn(Machine machine, GenevaWork work, bool onDriver) => onDriver
-        ? new CamPlane(machine.Members[work.Drive.Driver].Joint).Direction(work.Drive.Spec.PinTowards).Angle
-        : new CamPlane(machine.Members[work.Drive.Driven].Joint).Direction(work.Drive.SlotDrawn).Angle;
 
     // A place along the driver's axis, from the slotted plate towards the pin plate, as a station of a member's axis.
     private static double Place(Machine machine, GenevaWork work, int member, double along)
