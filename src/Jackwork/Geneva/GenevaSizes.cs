@@ -10,7 +10,8 @@ namespace Jackwork.Geneva;
 /// <para>Outside the disc of radius L turns in the plane of the slots: L = r - 3d/2, so that the horn between slot and hollow is about d thick.
 /// Inside it is the pin plate itself, beside the slots: relieved to r + d about the pin, L = r + 2d elsewhere, in a ring of radius C + r + d + <see cref="Relief"/> with hollows.</para>
 /// <para>Locked, the disc meets the hollow from -D to D about the line of centres: cos D = (C^2 + H^2 - rim^2)/(2 C H) outside, (ring^2 - C^2 - H^2)/(2 C H)
-/// inside, H the hollow's radius. The wheel's play is c/(C sin D) to either side.</para>
+/// inside, H the hollow's radius. In mid-dwell the wheel's play is c/(C sin D) to either side; an inside disc holds no
+/// farther than its own half, a dwell's half. Towards entry and exit one side falls away and the pin takes over.</para>
 /// <para>J. H. Bickford, Mechanisms for Intermittent Motion, chapter 9 (from memory); the sizes of disc and reliefs are common practice, no source.</para>
 /// </remarks>
 /// <param name="Law">How it turns.</param>
@@ -72,8 +73,8 @@ public sealed record GenevaSizes(GenevaLaw Law, double CentreDistance, double Pi
     /// <summary>Half the angle of a hollow as seen from the wheel's axis, rad.</summary>
     public double HalfHollow => Math.Asin(Math.Min(1, Hollow * Math.Sin(HalfLap) / (Law.Inside ? Ring : Mouth)));
 
-    /// <summary>How far the wheel can be turned either way while it is locked, rad.</summary>
-    public double LockedPlay => Clearance / (CentreDistance * Math.Sin(HalfLap));
+    /// <summary>How far the wheel can be turned either way in the middle of its dwell, rad.</summary>
+    public double LockedPlay => Clearance / (CentreDistance * Math.Sin(Math.Min(HalfLap, Law.Dwell / 2)));
 
     /// <summary>Least thickness between a slot and what is hollowed beside it: the horns outside; inside what stays between two slots' mouths.</summary>
     public double Horn => Law.Inside ? 2 * (Entry * Math.Sin(Math.PI / Law.Slots) - HalfSlot * Math.Cos(Math.PI / Law.Slots)) : PinCircle - HalfSlot - Hollow;

@@ -27,6 +27,11 @@ public sealed record GenevaWork(GenevaDrive Drive, GenevaSizes Sizes)
         get
         {
             var s = Sizes;
+            if (s.Locking <= 0)
+            {
+                return FormattableString.Invariant($"a pin of {s.Pin:0.##} mm on a circle of {s.PinCircle:0.##} mm radius leaves no room for a locking disc");
+            }
+
             if (s.Horn <= 0)
             {
                 return s.Law.Inside
@@ -34,7 +39,7 @@ public sealed record GenevaWork(GenevaDrive Drive, GenevaSizes Sizes)
                     : FormattableString.Invariant($"no horn is left between the slots for a pin of {s.Pin:0.##} mm on a circle of {s.PinCircle:0.##} mm radius and a locking disc of {s.Locking:0.##} mm radius");
             }
 
-            if (s.Locking <= 0 || (!s.Law.Inside && (s.ReliefDepth <= 0 || s.Locking * Math.Cos(s.Law.HalfDrive) <= s.ReliefDepth)))
+            if (!s.Law.Inside && (s.ReliefDepth <= 0 || s.Locking * Math.Cos(s.Law.HalfDrive) <= s.ReliefDepth))
             {
                 return FormattableString.Invariant($"the relief leaves nothing of a locking disc of {s.Locking:0.##} mm radius");
             }

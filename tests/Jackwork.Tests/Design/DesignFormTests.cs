@@ -8,7 +8,7 @@ namespace Jackwork.Tests.Design;
 [Trait("Proof", "property")]
 public sealed class DesignFormTests
 {
-    private static readonly string[] Examples = ["keeper", "nodding-bird"];
+    private static readonly string[] Examples = ["keeper", "nodding-bird", "gardener"];
 
     public static TheoryData<string> All => [.. Examples];
 
