@@ -185,7 +185,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         }
 
         var pin = a.Foot(at) + sizes.PinCircle * drive.Spec.PinTowards.Across(a.Along).Unit();
-        Circle(StrokeKind.Roller, drive.Driven, drive.Driver, pin, a.Along, sizes.Pin / 2);
+        Circle(StrokeKind.Wheel, drive.Driven, drive.Driver, pin, a.Along, sizes.Pin / 2);
         for (var i = 0; i < drive.Law.Slots; i++)
         {
             var (sin, cos) = Math.SinCos(i * Math.Tau / drive.Law.Slots);
