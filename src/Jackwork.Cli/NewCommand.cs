@@ -17,7 +17,7 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
 
         /// <summary>The example to start from.</summary>
         [CommandOption("--like <EXAMPLE>")]
-        [Description("The example to start from: nodding-bird (if not given) or keeper.")]
+        [Description("The example to start from: nodding-bird (if not given), keeper or gardener.")]
         public string Like { get; init; } = "nodding-bird";
     }
 

@@ -1,9 +1,10 @@
 using System.Globalization;
 using Jackwork.Bench.Sessions;
+using Jackwork.Motion;
 
 namespace Jackwork.Bench.Chart;
 
-/// <summary>Where the moves of one acted member can be taken hold of in the chart of the whole performance: once for each turn of its shaft.</summary>
+/// <summary>Where the moves of one acted member can be taken hold of in the chart of the whole performance: once for each turn of its shaft; nowhere on a shaft that turns a step at a time, over which no drag is even.</summary>
 /// <param name="Rounds">Turns of its shaft in the performance.</param>
 /// <param name="Marks">Its moves.</param>
 internal sealed record RowGrips(int Rounds, IReadOnlyList<MoveMark> Marks)
@@ -19,7 +20,7 @@ internal sealed record RowGrips(int Rounds, IReadOnlyList<MoveMark> Marks)
     {
         var acted = work.Machine.Acted.First(a => work.Machine.NameOf(a.Member) == name);
         var rate = Math.Abs(work.Machine.Turns[acted.Shaft]!.Value.Value);
-        return new((int)Math.Round(crankTurns * rate), MoveMark.Of(work.Machine, acted));
+        return new((int)Math.Round(crankTurns * rate), ShaftTurn.IsEven(work.Machine.Drives, acted.Shaft) ? MoveMark.Of(work.Machine, acted) : []);
     }
 
     /// <summary>Each move in each round, as shares of the performance; what runs past its end is cut off there.</summary>

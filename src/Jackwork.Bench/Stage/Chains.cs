@@ -16,6 +16,7 @@ internal sealed class Chains(Machine machine)
         {
             PartKind.Cam => "a cam",
             PartKind.Wheel => "a toothed wheel",
+            PartKind.Geneva => "a plate of a Geneva wheel",
             PartKind.Hub => "a hub",
             PartKind.Shaft => "a shaft",
             PartKind.Axle => "an axle",
@@ -79,10 +80,11 @@ internal sealed class Chains(Machine machine)
         CamDrive => $"follows its cam on {Name(drive.Driver)}",
         RodDrive => $"is moved by a rod from {Name(drive.Driver)}",
         SlotDrive => $"is moved by a pin in a slot from {Name(drive.Driver)}",
+        GenevaDrive geneva => $"is turned as a Geneva wheel by {Name(drive.Driver)}, one of {geneva.Law.Slots} slots for each of its turns",
         _ => $"is moved by {Name(drive.Driver)}",
     };
 
-    private static string Word(Drive drive) => drive is SlotDrive ? "pin and slot" : drive.Kind;
+    private static string Word(Drive drive) => drive switch { SlotDrive => "pin and slot", GenevaDrive => "Geneva wheel", _ => drive.Kind };
 
     private string Name(int member) => member == Member.Case ? "the case" : machine.NameOf(member);
 

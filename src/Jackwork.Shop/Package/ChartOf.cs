@@ -52,13 +52,13 @@ public static class ChartOf
             }
         }
 
-        var rate = Math.Abs(machine.Turns[acted.Shaft]!.Value.Value);
-        var rounds = (int)Math.Round(machine.Performance.CrankTurns * rate);
+        var rounds = (int)Math.Round(machine.Performance.CrankTurns * Math.Abs(machine.Turns[acted.Shaft]!.Value.Value));
+        double Turn(double angle) => Math.Max(0, ShaftTurn.Crank(machine, acted.Shaft, acted.Sense * angle)) / Math.Tau;
         return
         [
             .. from round in Enumerable.Range(0, rounds)
                from s in strokes
-               select new TurnSpan((s.From / Math.Tau + round) / rate, (s.To / Math.Tau + round) / rate),
+               select new TurnSpan(Turn(s.From + round * Math.Tau), Turn(s.To + round * Math.Tau)),
         ];
     }
 

@@ -11,7 +11,7 @@ internal static class ProfileList
         var sizes = profiles.Select(p => p.Rim.Bounds()).ToList();
         return new CsvTable(
             CsvColumn.Words("profile", profiles.Select(p => p.Name)),
-            CsvColumn.Words("kind", profiles.Select(p => p.Folder == "cams" ? "cam" : "gear")),
+            CsvColumn.Words("kind", profiles.Select(p => p.Folder switch { "cams" => "cam", "gears" => "gear", _ => p.Folder })),
             CsvColumn.Words("on", profiles.Select(p => p.On)),
             CsvColumn.Numbers("width", "mm", sizes.Select(s => s.Max.X - s.Min.X), 2),
             CsvColumn.Numbers("height", "mm", sizes.Select(s => s.Max.Y - s.Min.Y), 2),

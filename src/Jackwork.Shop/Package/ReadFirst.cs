@@ -51,6 +51,11 @@ internal static class ReadFirst
             Line("  gears/    each spur wheel: outline to cut (DXF and SVG); wheels.csv: what to measure on them");
         }
 
+        if (profiles.Any(p => p.Folder == "geneva"))
+        {
+            Line("  geneva/   each plate of a Geneva wheel and its driver: outline to cut (DXF and SVG)");
+        }
+
         if (proof.Stacks.Count > 0)
         {
             Line("  stacks/   each shaft and axle with what stands on it, to scale, its gaps and stations (SVG)");

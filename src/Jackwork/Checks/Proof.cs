@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Jackwork.Cams;
 using Jackwork.Gears;
+using Jackwork.Geneva;
 using Jackwork.Motion;
 using Jackwork.Parts;
 using Jackwork.Stacks;
@@ -15,6 +16,7 @@ public sealed class Proof
 {
     private readonly Lazy<CamStage> cut;
     private readonly Lazy<IReadOnlyList<GearWork>> gears;
+    private readonly Lazy<IReadOnlyList<GenevaWork>> genevas;
     private readonly Lazy<Residuals> residuals;
     private readonly double motionMs;
     private readonly Lazy<Assembly> assembly;
@@ -32,6 +34,7 @@ public sealed class Proof
         clearances = new(Clear);
         stacks = new(() => StackMaker.Of(this));
         gears = new(() => GearWork.Of(machine, Cutter));
+        genevas = new(() => GenevaWork.Of(machine));
         residuals = new(() => Residuals.Of(motion));
     }
 
@@ -53,6 +56,9 @@ public sealed class Proof
 
     /// <summary>The spur pairs.</summary>
     public IReadOnlyList<GearWork> Gears => gears.Value;
+
+    /// <summary>The Geneva wheels.</summary>
+    public IReadOnlyList<GenevaWork> Genevas => genevas.Value;
 
     /// <summary>The least base circle that keeps the cam of an acted member within its limits, as <c>base: auto</c> would choose it; null where none does.</summary>
     public LeastBase? LeastBase(Acted acted) => CamMaker.Least(Motion, acted, Limits);
@@ -123,7 +129,7 @@ public sealed class Proof
     /// <summary>How far a geared shaft has turned since the start, in the sense in which it runs: degrees from 0 to 360 within its turn, at a crank angle in rad.</summary>
     public double ShaftDeg(double crank, int shaft)
     {
-        var deg = Deg(crank) * Math.Abs(Machine.Turns[shaft]!.Value.Value);
+        var deg = Machine.Turns[shaft]!.Value.Numerator.Sign * Deg(ShaftTurn.At(Machine, shaft, crank));
         return deg - 360 * Math.Floor(deg / 360);
     }
 

@@ -36,6 +36,9 @@ public sealed record PlaceChange(string Subject, Point3 Before, Point3 After, do
                 case SlotDrive slot:
                     yield return ($"pin on {machine.NameOf(slot.PinOn)} in the slot of {machine.NameOf(slot.SlotIn)}", slot.Pin, slot.Along);
                     break;
+                case GenevaDrive geneva:
+                    yield return ($"pin of the geneva wheel {member.Name}", joint.Through, geneva.Spec.PinTowards);
+                    break;
                 case CamDrive cam:
                     yield return ($"follower of {member.Name}", cam.Spec.Follower.At, cam.Spec.Follower.Facing);
                     break;

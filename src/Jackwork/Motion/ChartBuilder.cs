@@ -48,6 +48,12 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
                 continue;
             }
 
+            if (!ShaftTurn.IsEven(drives, cam.Driver))
+            {
+                problems.Add($"members.{names[cam.Driven]}.cam.on", $"'{names[cam.Driver]}' stands still at times, and a cam on such a shaft is not worked out", "Put the cam on a shaft that turns evenly; its chart may still run over this one");
+                continue;
+            }
+
             if (chart is not null)
             {
                 acted.Add(new(member, shaft, turns[shaft]!.Value.Numerator.Sign, chart, chain, cam));
@@ -125,6 +131,10 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
             {
                 case CamDrive c:
                     cam = c;
+                    return chain;
+                case Relation { GoesBack: false } r:
+                    problems.Add(path, $"the chart of '{names[member]}' can't be worked back through the {r.Kind} wheel of '{names[r.Driven]}': while that stands, '{names[r.Driver]}' turns on", "Remove the chart, since the wheel keeps the time of its driver; or move the member by a cam");
+                    cam = null;
                     return chain;
                 case Relation r when chain.Count < members.Count:
                     if (Carriers.IsCarriedBy(members, r.Driven, r.Driver))

@@ -21,7 +21,7 @@ public abstract class Drive(int driver, int driven)
     /// <summary>Index of the driven member.</summary>
     public int Driven { get; } = driven;
 
-    /// <summary>The trade's word for it: crank, gear, belt, rod, slot or cam.</summary>
+    /// <summary>The trade's word for it: crank, gear, belt, rod, slot, geneva or cam.</summary>
     public abstract string Kind { get; }
 }
 
@@ -37,6 +37,12 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
 {
     /// <summary>The member at an end.</summary>
     public int At(End end) => end == End.Driver ? Driver : Driven;
+
+    /// <summary>Turns of the driven for a turn of the driver, signed about their axes as drawn, for wheels; evenly or a step at a time. Null for all else.</summary>
+    internal virtual Rational? TurnsOfDriven => null;
+
+    /// <summary>Whether the driver follows from the driven at every position, so that a chart can be worked back through it.</summary>
+    internal virtual bool GoesBack => true;
 
     /// <summary>The members whose states must be known before the one at <paramref name="unknown"/> can be solved.</summary>
     internal abstract IEnumerable<int> Needs(End unknown);

@@ -39,11 +39,11 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
         var s = spec.Members[names[m]];
         var path = $"members.{names[m]}";
         var isCrank = spec.Crank.Turns == names[m];
-        string?[] given = [isCrank ? "the crank" : null, s.Gear is null ? null : "gear", s.Belt is null ? null : "belt", s.Rod is null ? null : "rod", s.Slot is null ? null : "slot", s.Cam is null ? null : "cam"];
+        string?[] given = [isCrank ? "the crank" : null, s.Gear is null ? null : "gear", s.Belt is null ? null : "belt", s.Rod is null ? null : "rod", s.Slot is null ? null : "slot", s.Geneva is null ? null : "geneva", s.Cam is null ? null : "cam"];
         var drives = given.Where(g => g is not null).ToList();
         if (drives.Count != 1)
         {
-            problems.Add(path, drives.Count == 0 ? $"'{names[m]}' has no drive: nothing makes it move" : $"'{names[m]}' has {drives.Count} drives: {string.Join(", ", drives)}", drives.Count == 0 ? "Give it one of gear, belt, rod, slot and cam, or let the crank turn it" : "Keep exactly one of them");
+            problems.Add(path, drives.Count == 0 ? $"'{names[m]}' has no drive: nothing makes it move" : $"'{names[m]}' has {drives.Count} drives: {string.Join(", ", drives)}", drives.Count == 0 ? "Give it one of gear, belt, rod, slot, geneva and cam, or let the crank turn it" : "Keep exactly one of them");
             return null;
         }
 
@@ -58,6 +58,7 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
             { Belt: { } b } => Driver(b.With, m, $"{path}.belt.with") is { } d ? Belt(b, d, m, $"{path}.belt") : null,
             { Rod: { } r } => Driver(r.From, m, $"{path}.rod.from") is { } d ? Rod(r, d, m, $"{path}.rod") : null,
             { Slot: { } t } => Driver(t.From, m, $"{path}.slot.from") is { } d ? Slot(t, d, m, $"{path}.slot") : null,
+            { Geneva: { } w } => Driver(w.From, m, $"{path}.geneva.from") is { } d ? Geneva(w, d, m, $"{path}.geneva") : null,
             _ => Driver(s.Cam!.On, m, $"{path}.cam.on") is { } d ? Cam(s.Cam, d, m, $"{path}.cam") : null,
         };
     }
@@ -174,6 +175,35 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
         var sign = (b.Crossed ? -1 : 1) * Math.Sign(AxisCosine(driver, driven));
         var ratio = b.Teeth is { } z ? new Rational(z[0], z[1]) : new Rational(Tenths(b.Diameters![0]), Tenths(b.Diameters[1]));
         return new(driver, driven, sign > 0 ? ratio : -ratio, null, b);
+    }
+
+    private GenevaDrive? Geneva(GenevaSpec w, int driver, int driven, string path)
+    {
+        if (!TwoShafts(driver, driven, path, "a pin and a Geneva wheel"))
+        {
+            return null;
+        }
+
+        var (a, b) = (members[driver].Joint, members[driven].Joint);
+        if (Math.Abs(AxisCosine(driver, driven)) < 1 - Parallel * Parallel)
+        {
+            problems.Add(path, "the shafts of a Geneva wheel are not parallel", "Set both along the same direction");
+            return null;
+        }
+
+        if ((b.Through - a.Through).Across(a.Along).Length < OnAxis)
+        {
+            problems.Add(path, $"'{names[driver]}' and '{names[driven]}' turn about one axis, so a Geneva wheel has no size", "Set the axes apart: the wheel's size follows from their distance");
+            return null;
+        }
+
+        if (w.PinTowards.Unit().Across(a.Along).Length < Parallel)
+        {
+            problems.Add($"{path}.pin-towards", "the pin is drawn along the driver's axis", "Give a direction across it");
+            return null;
+        }
+
+        return new(members, driver, driven, w);
     }
 
     private static long Tenths(double mm) => (long)Math.Round(10 * mm);

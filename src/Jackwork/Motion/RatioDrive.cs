@@ -23,6 +23,8 @@ public sealed class RatioDrive(int driver, int driven, Rational ratio, GearSpec?
 
     private readonly double k = ratio.Value;
 
+    internal override Rational? TurnsOfDriven => Ratio;
+
     internal override IEnumerable<int> Needs(End unknown) => [unknown == End.Driven ? Driver : Driven];
 
     internal override int DrawnBranch(End unknown) => 1;

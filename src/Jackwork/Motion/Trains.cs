@@ -15,11 +15,11 @@ internal static class Trains
         for (var changed = true; changed;)
         {
             changed = false;
-            foreach (var r in drives.OfType<RatioDrive>())
+            foreach (var r in drives.OfType<Relation>())
             {
-                if (turns[r.Driver] is { } t && turns[r.Driven] is null)
+                if (r.TurnsOfDriven is { } ratio && turns[r.Driver] is { } t && turns[r.Driven] is null)
                 {
-                    turns[r.Driven] = t * r.Ratio;
+                    turns[r.Driven] = t * ratio;
                     changed = true;
                 }
             }
@@ -44,7 +44,7 @@ internal static class Trains
         problems.Add(
             "members",
             FormattableString.Invariant($"the performance takes {Rounded(whole)} turns of the crank and {Rounded(steps)} steps before every shaft is back where it began; for {turns.Count} members {Performance.MostTurns} turns and {most} steps are the most that is worked out"),
-            "Choose tooth counts with common factors, such as 12 to 36");
+            "Choose tooth counts with common factors, such as 12 to 36, and slots that go with them");
         return null;
     }
 

@@ -92,8 +92,8 @@ public sealed class BodyFrames
 
         var b = q[(i + 1) % q.Length];
 
-        // A shaft that goes round starts again at the seam; only its speed matters there.
-        var next = i + 1 == q.Length && machine.Turns[m] is not null ? a.Value + step * a.First : b.Value;
+        // A shaft that goes round starts again at the seam.
+        var next = i + 1 == q.Length && machine.Turns[m] is { } turns ? b.Value + turns.Value * machine.Performance.Length : b.Value;
         return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
     }
 }

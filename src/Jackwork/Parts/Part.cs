@@ -14,6 +14,9 @@ public enum PartKind
     /// <summary>A toothed wheel.</summary>
     Wheel,
 
+    /// <summary>A plate of a Geneva wheel or of what drives it.</summary>
+    Geneva,
+
     /// <summary>A hub or collet beside a plate.</summary>
     Hub,
 

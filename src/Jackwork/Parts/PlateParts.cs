@@ -96,7 +96,7 @@ internal static class PlateParts
     }
 
     // The hub and its grub screw, which stands in its middle, up as drawn.
-    private static IEnumerable<Part> Hub(string name, int member, Joint joint, double station, double half, double radius, double bore, double? length, string? side, string? grub)
+    internal static IEnumerable<Part> Hub(string name, int member, Joint joint, double station, double half, double radius, double bore, double? length, string? side, string? grub)
     {
         var l = length ?? HubLength;
         if (l == 0)

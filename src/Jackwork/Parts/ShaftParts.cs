@@ -61,9 +61,12 @@ internal static class ShaftParts
         var machine = proof.Machine;
         var stations = proof.Cams.Where(c => c.Shaft == m).Select(c => c.Station)
             .Concat(machine.Drives.OfType<RatioDrive>().Where(d => d.Gear?.Module is not null && (d.Driver == m || d.Driven == m)).Select(d => Station.OfWheel(machine, d, m)))
-            .DefaultIfEmpty(0).ToList();
+            .ToList();
         var half = PlateParts.Thickness / 2 + PlateParts.HubLength;
-        return (stations.Min() - half, stations.Max() + half);
+        var reaches = stations.Select(s => (From: s - half, To: s + half))
+            .Concat(proof.Genevas.Where(g => g.Drive.Driver == m || g.Drive.Driven == m).Select(g => GenevaParts.Reach(machine, g, m)))
+            .DefaultIfEmpty((From: -half, To: half)).ToList();
+        return (reaches.Min(r => r.From), reaches.Max(r => r.To));
     }
 
     // A shaft is as thick as the bores on it; without any, 6 mm as a cam's bore would be.
@@ -71,7 +74,9 @@ internal static class ShaftParts
     {
         var bores = proof.Cams.Where(c => c.Shaft == m).Select(c => c.Bore)
             .Concat(proof.Gears.Where(g => g.Drive.Driver == m).Select(g => g.Bores.Driver))
-            .Concat(proof.Gears.Where(g => g.Drive.Driven == m).Select(g => g.Bores.Driven));
+            .Concat(proof.Gears.Where(g => g.Drive.Driven == m).Select(g => g.Bores.Driven))
+            .Concat(proof.Genevas.Where(g => g.Drive.Driver == m).Select(g => g.Bores.Driver))
+            .Concat(proof.Genevas.Where(g => g.Drive.Driven == m).Select(g => g.Bores.Wheel));
         return bores.DefaultIfEmpty(6).Min();
     }
 }

@@ -16,6 +16,7 @@ public sealed class FuzzTests
     {
         { "nodding-bird", 1, 1500 },
         { "keeper", 100_001, 400 },
+        { "gardener", 200_001, 400 },
     };
 
     [Theory]

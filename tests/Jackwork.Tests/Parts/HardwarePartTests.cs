@@ -248,6 +248,7 @@ public sealed class HardwarePartTests
     [Theory]
     [InlineData("keeper")]
     [InlineData("nodding-bird")]
+    [InlineData("gardener")]
     [Trait("Proof", "regression")]
     public void The_examples_have_their_hardware_and_every_part_its_process(string example)
     {

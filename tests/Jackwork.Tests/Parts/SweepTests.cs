@@ -14,6 +14,7 @@ public sealed class SweepTests
 {
     [Theory]
     [InlineData("nodding-bird")]
+    [InlineData("gardener")]
     [InlineData("keeper")]
     public void Rods_end_on_their_pins_and_members_stand_where_the_solver_has_them(string example)
     {
@@ -33,6 +34,7 @@ public sealed class SweepTests
 
     [Theory]
     [InlineData("nodding-bird")]
+    [InlineData("gardener")]
     [InlineData("keeper")]
     public void Between_steps_bodies_stand_where_the_solver_has_them_too(string example)
     {

@@ -18,6 +18,7 @@ public sealed class ModelValidatorTests
     [Theory]
     [InlineData("keeper")]
     [InlineData("nodding-bird")]
+    [InlineData("gardener")]
     public void The_validator_finds_nothing_to_say(string example)
     {
         var report = Validate(ModelFiles.Of(example).Bytes);

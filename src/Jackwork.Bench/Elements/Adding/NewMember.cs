@@ -11,7 +11,7 @@ namespace Jackwork.Bench.Elements.Adding;
 internal sealed class NewMember
 {
     /// <summary>What a member can be driven by, in the words of the format.</summary>
-    public static readonly IReadOnlyList<string> Drives = ["cam", "rod", "gear", "belt", "slot"];
+    public static readonly IReadOnlyList<string> Drives = ["cam", "rod", "gear", "belt", "slot", "geneva"];
 
     private const double Base = 24, Roller = 8, Lever = 40, Crank = 8, Arm = 25, Rise = 70;
 
@@ -61,6 +61,7 @@ internal sealed class NewMember
             "rod" => made.Rod(slides),
             "gear" => made.Gear(),
             "belt" => made.Belt(),
+            "geneva" => made.Geneva(),
             _ => made.Slot(slides),
         };
         var added = DesignText.Add(text, "members", name, value);
@@ -75,8 +76,8 @@ internal sealed class NewMember
 
     private string? Refusal(string drive, bool slides) => drive switch
     {
-        "cam" or "gear" or "belt" when !IsShaft => $"'{Name}' doesn't go round; a {drive} needs a driver that wheels tie to the crank",
-        "gear" or "belt" when slides => $"a {drive} turns its member; let it turn, or choose another drive",
+        "cam" or "gear" or "belt" or "geneva" when !IsShaft => $"'{Name}' doesn't go round; a {drive} needs a driver that wheels tie to the crank",
+        "gear" or "belt" or "geneva" when slides => $"a {drive} turns its member; let it turn, or choose another drive",
         "slot" when joint.Kind == JointKind.Slide => $"'{Name}' slides; let a rod lead on from it",
         _ => null,
     };
@@ -153,6 +154,13 @@ internal sealed class NewMember
     }
 
     private string Belt() => $"{{pivot: {{through: {P(room.Best(Around(80), p => Room.Disc(p, along, 20, 4, 12)))}, along: {V(along)}}}, belt: {{with: {Name}, teeth: [12, 24]}}}}";
+
+    // Six slots on the side where the wheel is least in the way, standing locked.
+    private string Geneva()
+    {
+        var through = room.Best(Around(50), p => Room.Disc(p, along, 44, 4, 12));
+        return $"{{pivot: {{through: {P(through)}, along: {V(along)}}}, geneva: {{from: {Name}, slots: 6, pin-towards: {V((joint.Through - through).Unit())}}}}}";
+    }
 
     // A pin on the driver, beside whose axis the driven one's stands, in a slot that runs out from there.
     private string Slot(bool slides)

@@ -44,6 +44,9 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
                 case RatioDrive drive:
                     Wheels(drive);
                     break;
+                case GenevaDrive drive:
+                    Geneva(drive);
+                    break;
                 case CamDrive drive:
                     Follower(drive);
                     break;
@@ -168,6 +171,28 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         {
             onAxis[member].Add(joint.Foot(at));
             Circle(StrokeKind.Wheel, drive.Driven, member, joint.Foot(at), joint.Along, radius);
+        }
+    }
+
+    private void Geneva(GenevaDrive drive)
+    {
+        var (a, b, sizes) = (machine.Members[drive.Driver].Joint, machine.Members[drive.Driven].Joint, Jackwork.Geneva.GenevaSizes.Of(drive));
+        var at = drive.Spec.At ?? b.Through;
+        foreach (var (member, joint, radius) in (ReadOnlySpan<(int, Joint, double)>)[(drive.Driver, a, sizes.Locking), (drive.Driven, b, sizes.Outside)])
+        {
+            onAxis[member].Add(joint.Foot(at));
+            Circle(StrokeKind.Wheel, drive.Driven, member, joint.Foot(at), joint.Along, radius);
+        }
+
+        var pin = a.Foot(at) + sizes.PinCircle * drive.Spec.PinTowards.Across(a.Along).Unit();
+        Circle(StrokeKind.Wheel, drive.Driven, drive.Driver, pin, a.Along, sizes.Pin / 2);
+        for (var i = 0; i < drive.Law.Slots; i++)
+        {
+            var (sin, cos) = Math.SinCos(i * Math.Tau / drive.Law.Slots);
+            var along = cos * drive.SlotDrawn + sin * b.Along.Cross(drive.SlotDrawn);
+            var side = sizes.HalfSlot * b.Along.Cross(along);
+            Line(StrokeKind.Slot, drive.Driven, drive.Driven, new(drive.Driven, b.Foot(at) + (sizes.SlotEnd * along + side)), new(drive.Driven, b.Foot(at) + (sizes.Entry * along + side)));
+            Line(StrokeKind.Slot, drive.Driven, drive.Driven, new(drive.Driven, b.Foot(at) + (sizes.SlotEnd * along - side)), new(drive.Driven, b.Foot(at) + (sizes.Entry * along - side)));
         }
     }
 
