@@ -73,6 +73,18 @@ public sealed class DesignSession : IAsyncDisposable
     /// <summary>Takes a new text; those of one gesture make one step of the history.</summary>
     public int Edit(string text, string? gesture = null) => Change(() => history.Add(text, gesture));
 
+    /// <summary>Takes an edit that was made.</summary>
+    /// <returns>Why it was not made, a sentence without its full stop; null where it was.</returns>
+    public string? Take(Design.TextEdit edit, string? gesture = null)
+    {
+        if (edit.IsDone)
+        {
+            Edit(edit.Text, gesture);
+        }
+
+        return edit.Refusal;
+    }
+
     /// <summary>Goes back to the text before.</summary>
     public int Undo() => Change(history.Undo);
 

@@ -1,5 +1,6 @@
 // The charts: the line where the crank stands, and moves dragged by their ends and heights. What a drag means is told by the element's data.
 import { crank, onCrank, run, turnTo } from "./crank.js";
+import { latest } from "./latest.js";
 import { note } from "./measure.js";
 
 export function createChart(place, page) {
@@ -42,22 +43,11 @@ export function createChart(place, page) {
   born.observe(place, { childList: true, subtree: true });
   measured();
 
-  // One change is under way at a time; of those that come meanwhile the last is sent next.
-  let busy = false;
-  let next = null;
-  const send = async (args) => {
-    next = args;
-    if (busy) return;
-    busy = true;
-    while (next) {
-      const now = next;
-      next = null;
-      const sent = performance.now();
-      const version = await page.invokeMethodAsync("Drag", ...now);
-      if (version) note.asked(version, sent);
-    }
-    busy = false;
-  };
+  const send = latest(async (...args) => {
+    const sent = performance.now();
+    const version = await page.invokeMethodAsync("Drag", ...args);
+    if (version) note.asked(version, sent);
+  });
 
   // The share of a turn, clockwise from the top, at which the pointer stands round a ring's middle.
   const bearing = (e, ring) => {
@@ -92,7 +82,7 @@ export function createChart(place, page) {
     if (to === held.last || (held.last === null && Math.hypot(e.clientX - held.x, e.clientY - held.y) < 2)) return;
     held.last = to;
     held.moved = true;
-    send([held.member, held.index, held.hold, to, held.gesture]);
+    send(held.member, held.index, held.hold, to, held.gesture);
   });
   const jump = (e) => {
     const flat = e.target.closest("svg")?.querySelector("[data-jump]");
@@ -120,7 +110,7 @@ export function createChart(place, page) {
     const by = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[e.key];
     if (!grip || !by) return;
     const { hold, member, index, value } = grip.dataset;
-    send([member, +index, hold, +value + by * (e.shiftKey ? 5 : 1), `key ${hold} ${member} ${index}`]);
+    send(member, +index, hold, +value + by * (e.shiftKey ? 5 : 1), `key ${hold} ${member} ${index}`);
     e.preventDefault();
   });
 

@@ -4,6 +4,15 @@ export const identity = [0, 0, 0, 0, 0, 0, 1];
 // Angle between two quaternions, rad, below which they are run straight: the arc's formula would divide nothing by nothing.
 const straight = 1e-6;
 
+// The poses over a performance, as StagePoses writes them; null where the bench has none.
+export async function fetchPoses(url, signal) {
+  const answer = await fetch(url, { signal });
+  if (!answer.ok) return null;
+  const buffer = await answer.arrayBuffer();
+  const [version, frames, bodies] = new Int32Array(buffer, 0, 3);
+  return { version, frames, bodies, values: new Float32Array(buffer, 12) };
+}
+
 // Where a body's points are seen: two rows of four, from a place and a quaternion.
 export function seen([x, y, z, a, b, c, w], right, up) {
   const turn = [1 - 2 * (b * b + c * c), 2 * (a * b - c * w), 2 * (a * c + b * w), 2 * (a * b + c * w), 1 - 2 * (a * a + c * c), 2 * (b * c - a * w), 2 * (a * c - b * w), 2 * (b * c + a * w), 1 - 2 * (a * a + b * b)];

@@ -1,7 +1,8 @@
 // The side view: lines and points of the piece in a plane, standing as the crank stands; points are dragged where they are drawn. Millimetres become pixels here and nowhere else.
 import { crank, onCrank } from "./crank.js";
+import { latest } from "./latest.js";
 import { note } from "./measure.js";
-import { between, identity, seen } from "./pose.js";
+import { between, fetchPoses, identity, seen } from "./pose.js";
 
 const make = (name, attributes, parent) => {
   const e = document.createElementNS("http://www.w3.org/2000/svg", name);
@@ -233,24 +234,13 @@ export function createSideView(place, page) {
     dirty = true;
   };
 
-  // One change is under way at a time; of those that come meanwhile the last is sent next.
-  let busy = false;
-  let next = null;
-  const send = async (...args) => {
-    next = args;
-    if (busy) return;
-    busy = true;
-    while (next) {
-      const now = next;
-      next = null;
-      const sent = performance.now();
-      const [version, u, v] = await page.invokeMethodAsync("Drag", ...now);
-      if (version) note.asked(version, sent);
-      if (held?.path === now[0] && u !== undefined) held.at = [u, v];
-      dirty = true;
-    }
-    busy = false;
-  };
+  const send = latest(async (...args) => {
+    const sent = performance.now();
+    const [version, u, v] = await page.invokeMethodAsync("Drag", ...args);
+    if (version) note.asked(version, sent);
+    if (held?.path === args[0] && u !== undefined) held.at = [u, v];
+    dirty = true;
+  });
 
   let press = null;
   on(svg, "pointerdown", (e) => {
@@ -320,30 +310,14 @@ export function createSideView(place, page) {
     e.stopPropagation();
   });
 
-  // The newest poses win; while some are on their way, later asks wait for one more go.
-  let posing = false;
-  let again = null;
-  const fetchPoses = async (url) => {
-    again = url;
-    if (posing) return;
-    posing = true;
-    while (again) {
-      const from = again;
-      again = null;
-      try {
-        const answer = await fetch(from, { signal: alive.signal });
-        if (answer.ok) {
-          const buffer = await answer.arrayBuffer();
-          const [version, frames, count] = new Int32Array(buffer, 0, 3);
-          poses = { version, frames, bodies: count, values: new Float32Array(buffer, 12) };
-          dirty = true;
-        }
-      } catch {
-        // The page is going, or will be taken up again.
-      }
+  const newPoses = latest(async (url) => {
+    try {
+      poses = (await fetchPoses(url, alive.signal)) ?? poses;
+      dirty = true;
+    } catch {
+      // The page is going, or will be taken up again.
     }
-    posing = false;
-  };
+  });
 
   const sizes = new ResizeObserver(() => {
     const box = place.getBoundingClientRect();
@@ -372,7 +346,7 @@ export function createSideView(place, page) {
       if (!trouble && !press) held = null;
       build();
       if (turned || (another && look.fitted && !press)) fit(!!scene.chosen);
-      fetchPoses(scene.poses);
+      newPoses(scene.poses);
       dirty = true;
     },
     stop() {

@@ -1,5 +1,6 @@
 // The parts on the stage: meshes by their marks, looks, and where each body stands.
 import * as THREE from "three";
+import { fetchPoses } from "./pose.js";
 
 const ink = { light: 0x22282b, dark: 0x0c0e0f };
 
@@ -91,12 +92,7 @@ export class Solids {
   }
 
   async loadPoses(url) {
-    const answer = await fetch(url);
-    if (!answer.ok) return 0;
-    const buffer = await answer.arrayBuffer();
-    const [version, frames, bodies] = new Int32Array(buffer, 0, 3);
-    this.poses = { version, frames, bodies, values: new Float32Array(buffer, 12) };
-    return version;
+    this.poses = (await fetchPoses(url)) ?? this.poses;
   }
 
   // Between two frames a body is read on the straight way from one to the other.

@@ -3,6 +3,7 @@ import * as THREE from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 import { RoomEnvironment } from "three/addons/environments/RoomEnvironment.js";
 import { crank, onCrank, run, setPerformance, turnTo } from "./crank.js";
+import { latest } from "./latest.js";
 import { Solids } from "./solids.js";
 import { note } from "./measure.js";
 
@@ -16,26 +17,6 @@ function isSlow() {
   const name = info ? gl.getParameter(info.UNMASKED_RENDERER_WEBGL) : "";
   gl?.getExtension("WEBGL_lose_context")?.loseContext();
   return /swiftshader|llvmpipe|software/i.test(name);
-}
-
-// One fetch of a kind is under way at a time; of the asks that come meanwhile the last is met next.
-function latest(fetchNow) {
-  let busy = false;
-  let next = null;
-  return async (what) => {
-    next = what;
-    if (busy) return;
-    busy = true;
-    try {
-      while (next) {
-        const now = next;
-        next = null;
-        await fetchNow(now);
-      }
-    } finally {
-      busy = false;
-    }
-  };
 }
 
 export function createStage(place, page) {

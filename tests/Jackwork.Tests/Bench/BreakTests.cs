@@ -28,7 +28,7 @@ public sealed class BreakTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Locator(".cm-content").ClickAsync();
         await page.Keyboard.PressAsync("Control+Home");
         await page.Keyboard.TypeAsync("# kept\n");
-        await Eventually(() => File.ReadAllText(file) == "# kept\n" + text);
+        await Patience.Until(() => File.ReadAllText(file) == "# kept\n" + text);
 
         // Killed while the next letters are on their way: the file is what it was, or what it would have been, and nothing lies about.
         await page.Keyboard.TypeAsync("# more\n");
@@ -97,7 +97,7 @@ public sealed class BreakTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Keyboard.InsertTextAsync(bench.Keeper);
         await page.GetByRole(AriaRole.Tab, new() { Name = "Verdict" }).ClickAsync();
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper);
         await page.CloseAsync();
     }
 
@@ -113,15 +113,5 @@ public sealed class BreakTests(OpenBench bench) : IClassFixture<OpenBench>
         using var listener = new TcpListener(IPAddress.Loopback, 0);
         listener.Start();
         return ((IPEndPoint)listener.LocalEndpoint).Port;
-    }
-
-    private static async Task Eventually(Func<bool> holds)
-    {
-        for (var i = 0; i < 600 && !holds(); i++)
-        {
-            await Task.Delay(100, TestContext.Current.CancellationToken);
-        }
-
-        Assert.True(holds());
     }
 }

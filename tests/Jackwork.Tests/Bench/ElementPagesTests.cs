@@ -136,13 +136,13 @@ public sealed class ElementPagesTests(OpenBench bench) : IClassFixture<OpenBench
         await page.Mouse.UpAsync();
         await page.Locator(".turning .finding.fault").First.WaitForAsync();
         await page.Locator(".figure .over").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper.Replace("at: [-30, 132, 0]}, base: 26,", FormattableString.Invariant($"at: [-30, 132, 0]}}, base: {scale[0]},"), StringComparison.Ordinal));
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper.Replace("at: [-30, 132, 0]}, base: 26,", FormattableString.Invariant($"at: [-30, 132, 0]}}, base: {scale[0]},"), StringComparison.Ordinal));
 
         // The slide was one step.
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await page.GetByText("Nothing is found against this cam.").WaitForAsync();
         await Expect(page.Locator(".figure .over")).ToHaveCountAsync(0, PatientCount);
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper);
         await Expect(page.Locator(".base input[type=range]")).ToHaveJSPropertyAsync("value", "26");
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeDisabledAsync();
         await page.CloseAsync();
@@ -206,14 +206,4 @@ public sealed class ElementPagesTests(OpenBench bench) : IClassFixture<OpenBench
         double.Parse((await page.Locator(".worked tr").Filter(new() { HasText = row }).Locator("td").First.InnerTextAsync()).TrimEnd('\u00b0'), CultureInfo.InvariantCulture);
 
     private static Proof Proven(string text) => Proof.OfMotion(MachineBuilder.Build(text).Machine!);
-
-    private static async Task Eventually(Func<bool> holds)
-    {
-        for (var i = 0; i < 600 && !holds(); i++)
-        {
-            await Task.Delay(100, TestContext.Current.CancellationToken);
-        }
-
-        Assert.True(holds());
-    }
 }

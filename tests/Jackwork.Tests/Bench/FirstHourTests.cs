@@ -60,7 +60,7 @@ public sealed class FirstHourTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Mouse.UpAsync();
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
         await Expect(page.Locator(".overview .band.broken")).ToHaveCountAsync(0, PatientCount);
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper);
 
         // Add a cam-driven member from nothing: it has a lever, a cam and a chart, and is shown.
         var before = int.Parse((await page.Locator(".scene").GetAttributeAsync("data-parts"))!, System.Globalization.CultureInfo.InvariantCulture);
@@ -85,20 +85,20 @@ public sealed class FirstHourTests(OpenBench bench) : IClassFixture<OpenBench>
         // It goes on from there: a number typed in its form is in the text.
         await page.GetByLabel("base", new() { Exact = true }).FillAsync("27");
         await page.Keyboard.PressAsync("Enter");
-        await Eventually(() => File.ReadAllText(file).Contains("base: 27", StringComparison.Ordinal));
+        await Patience.Until(() => File.ReadAllText(file).Contains("base: 27", StringComparison.Ordinal));
 
         // Undo it all, a step for each thing done, and the text is the very same as at first.
         var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo" });
         await undo.ClickAsync();
-        await Eventually(() => !File.ReadAllText(file).Contains("base: 27", StringComparison.Ordinal));
+        await Patience.Until(() => !File.ReadAllText(file).Contains("base: 27", StringComparison.Ordinal));
         await undo.ClickAsync();
         await Expect(page.Locator(".overview .name")).ToHaveCountAsync(6, PatientCount);
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper);
         await undo.ClickAsync();
-        await Eventually(() => File.ReadAllText(file) == broken);
+        await Patience.Until(() => File.ReadAllText(file) == broken);
         await Expect(undo).ToBeDisabledAsync(new() { Timeout = 60_000 });
         await page.Keyboard.PressAsync("Control+Shift+Z");
-        await Eventually(() => File.ReadAllText(file) != broken);
+        await Patience.Until(() => File.ReadAllText(file) != broken);
 
         // Make a package: see a drawing first, leave a folder out, write, take the zip.
         await page.GetByRole(AriaRole.Tab, new() { Name = "Make" }).ClickAsync();
@@ -107,22 +107,12 @@ public sealed class FirstHourTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.GetByRole(AriaRole.Checkbox, new() { Name = "model" }).UncheckAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Write the package" }).ClickAsync();
         var link = page.Locator("a[download]");
-        await link.WaitForAsync();
+        await link.WaitForAsync(new() { Timeout = 300_000 });
         var download = await page.RunAndWaitForDownloadAsync(() => link.ClickAsync());
         using var zip = ZipFile.OpenRead(await download.PathAsync());
         Assert.Contains(zip.Entries, e => e.FullName == "read-first.txt");
         Assert.Contains(zip.Entries, e => e.FullName == "cams/hatch-lever.dxf" && e.Length > 1000);
         Assert.DoesNotContain(zip.Entries, e => e.FullName.StartsWith("model/", StringComparison.Ordinal));
         await page.CloseAsync();
-    }
-
-    private static async Task Eventually(Func<bool> holds)
-    {
-        for (var i = 0; i < 600 && !holds(); i++)
-        {
-            await Task.Delay(100, TestContext.Current.CancellationToken);
-        }
-
-        Assert.True(holds());
     }
 }

@@ -22,7 +22,7 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Keyboard.PressAsync("Home");
         await page.Keyboard.PressAsync("Shift+ArrowRight");
         await Expect(page.Locator("[data-crank=read]")).ToHaveTextAsync("turn 1 of 9, 5\u00b0", Patient);
-        await page.WaitForURLAsync("**/piece/turned?at=5", new() { Timeout = 60_000 });
+        await Patience.Until(() => page.Url.EndsWith("/piece/turned?at=5", StringComparison.Ordinal));
         await page.CloseAsync();
     }
 
@@ -44,12 +44,12 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Locator(".overview .band.broken").First.WaitForAsync();
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^(One fault|[0-9]+ faults)$"), Patient);
         await page.Mouse.UpAsync();
-        await Eventually(() => File.ReadAllText(file) != bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) != bench.Keeper);
 
         // The drag was one step.
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper);
         await page.CloseAsync();
     }
 
@@ -111,17 +111,7 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.GetByLabel("rule 1: keep hatch above").FillAsync("75");
         await page.Keyboard.PressAsync("Enter");
         await page.Locator(".overview .band.broken").First.WaitForAsync();
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper.Replace("{member: hatch, above: 60}", "{member: hatch, above: 75}", StringComparison.Ordinal));
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper.Replace("{member: hatch, above: 60}", "{member: hatch, above: 75}", StringComparison.Ordinal));
         await page.CloseAsync();
-    }
-
-    private static async Task Eventually(Func<bool> holds)
-    {
-        for (var i = 0; i < 600 && !holds(); i++)
-        {
-            await Task.Delay(100, TestContext.Current.CancellationToken);
-        }
-
-        Assert.True(holds());
     }
 }

@@ -41,7 +41,7 @@ public sealed class SessionTests : IDisposable
         // Never closed: as if the program were killed after the wait.
         var session = new DesignSession(file, _ => null);
         session.Edit(Bird + "# kept\n");
-        await Until(() => File.ReadAllText(file) == Bird + "# kept\n");
+        await Patience.Until(() => File.ReadAllText(file) == Bird + "# kept\n");
         Assert.Equal(["design.yaml"], Directory.GetFiles(folder["bird"]).Select(Path.GetFileName));
         Assert.Equal(Bird, File.ReadAllText(Assert.Single(Directory.GetFiles(Path.Combine(folder["bird"], DesignFile.Copies)))));
         await session.DisposeAsync();
@@ -55,7 +55,7 @@ public sealed class SessionTests : IDisposable
         await using var session = new DesignSession(file, _ => null);
         File.WriteAllText(file, Bird + "# theirs\n");
         session.Edit(Bird + "# mine\n");
-        await Until(() => session.Now.Foreign is not null);
+        await Patience.Until(() => session.Now.Foreign is not null);
         session.Edit(Bird + "# mine again\n");
         await Task.Delay(700, TestContext.Current.CancellationToken);
         Assert.Equal((Bird + "# theirs\n", SaveState.Foreign), (File.ReadAllText(file), session.Now.Save));
@@ -69,7 +69,7 @@ public sealed class SessionTests : IDisposable
         else
         {
             session.KeepMine();
-            await Until(() => File.ReadAllText(file) == Bird + "# mine again\n");
+            await Patience.Until(() => File.ReadAllText(file) == Bird + "# mine again\n");
             Assert.Contains(Directory.GetFiles(Path.Combine(folder["bird"], DesignFile.Copies)), f => File.ReadAllText(f) == Bird + "# theirs\n");
         }
     }
@@ -78,13 +78,13 @@ public sealed class SessionTests : IDisposable
     public async Task ATextThatDoesNotReadLeavesTheLastGoodOneStanding()
     {
         await using var session = new DesignSession(file, _ => null);
-        await Until(() => session.Now.Parts is not null);
+        await Patience.Until(() => session.Now.Parts is not null);
         var good = session.Now.Work;
         session.Edit("members: [");
-        await Until(() => session.Now.Problems.Count > 0);
+        await Patience.Until(() => session.Now.Problems.Count > 0);
         Assert.Same(good, session.Now.Work);
         session.Undo();
-        await Until(() => session.Now.Problems.Count == 0);
+        await Patience.Until(() => session.Now.Problems.Count == 0);
     }
 
     [Fact]
@@ -102,15 +102,5 @@ public sealed class SessionTests : IDisposable
         Assert.NotNull(open.Make("own", files));
         Assert.Null(open.Make("another piece", files));
         Assert.False(Directory.Exists(folder["out"]));
-    }
-
-    private static async Task Until(Func<bool> holds)
-    {
-        for (var i = 0; i < 600 && !holds(); i++)
-        {
-            await Task.Delay(50, TestContext.Current.CancellationToken);
-        }
-
-        Assert.True(holds());
     }
 }

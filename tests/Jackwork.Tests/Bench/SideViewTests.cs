@@ -32,12 +32,12 @@ public sealed class SideViewTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Locator(".closes.fault").WaitForAsync();
         await page.Mouse.UpAsync();
         await Expect(page.GetByLabel("z of the pin on hatch of the rod from hatch-lever, mm")).ToHaveValueAsync("-4", new() { Timeout = 60_000 });
-        await Eventually(() => File.ReadAllText(file) is var t && t != bench.Keeper && t.Replace(Line(t), Line(bench.Keeper), StringComparison.Ordinal) == bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) is var t && t != bench.Keeper && t.Replace(Line(t), Line(bench.Keeper), StringComparison.Ordinal) == bench.Keeper);
         await page.GetByRole(AriaRole.Tab, new() { Name = "Verdict" }).ClickAsync();
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^(One fault|[0-9]+ faults)$"), Patient);
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(page.Locator(".verdict h2")).ToHaveTextAsync("No fault found", Patient);
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper);
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper);
         await page.CloseAsync();
     }
 
@@ -51,11 +51,11 @@ public sealed class SideViewTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Keyboard.PressAsync("Shift+ArrowUp");
 
         // Seen from the right, z runs to the left.
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper.Replace("[-57, 173, -4]", "[-57, 178, -4.5]", StringComparison.Ordinal));
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper.Replace("[-57, 173, -4]", "[-57, 178, -4.5]", StringComparison.Ordinal));
         await Expect(page.GetByLabel("y of the pin on hatch of the rod from hatch-lever, mm")).ToHaveValueAsync("178", new() { Timeout = 60_000 });
         await page.GetByLabel("x of the pin on hatch of the rod from hatch-lever, mm").FillAsync("-56");
         await page.Keyboard.PressAsync("Enter");
-        await Eventually(() => File.ReadAllText(file) == bench.Keeper.Replace("[-57, 173, -4]", "[-56, 178, -4.5]", StringComparison.Ordinal));
+        await Patience.Until(() => File.ReadAllText(file) == bench.Keeper.Replace("[-57, 173, -4]", "[-56, 178, -4.5]", StringComparison.Ordinal));
         await page.CloseAsync();
     }
 
@@ -106,7 +106,7 @@ public sealed class SideViewTests(OpenBench bench) : IClassFixture<OpenBench>
 
         // The lever's axis points away from the viewer, who sees a positive turn clockwise; pixels run down.
         var q = double.NaN;
-        await Eventually(async () =>
+        await Patience.Until(async () =>
         {
             var drawn = await Angle(page.Locator(".side-drawing .strong .k-lever").First);
             var rest = await Angle(ghost.First);
@@ -177,21 +177,4 @@ public sealed class SideViewTests(OpenBench bench) : IClassFixture<OpenBench>
     }
 
     private static string Line(string text) => text.Split('\n').First(l => l.Contains("rod: {from: hatch-lever", StringComparison.Ordinal));
-
-    private static Task Eventually(Func<bool> holds) => Eventually(() => Task.FromResult(holds()));
-
-    private static async Task Eventually(Func<Task<bool>> holds)
-    {
-        for (var i = 0; i < 300; i++)
-        {
-            if (await holds())
-            {
-                return;
-            }
-
-            await Task.Delay(200, TestContext.Current.CancellationToken);
-        }
-
-        Assert.Fail("It has not come about in a minute.");
-    }
 }

@@ -138,22 +138,22 @@ public sealed class VersionTests : IAsyncDisposable
         File.WriteAllBytes(mesh, MeshFiles.BinaryStl(KnownMeshes.Cube(6)));
         File.WriteAllText(file, DesignText.Add(Bird, "parts", "block", "{mesh: {file: block.stl, unit: mm, at: [0, 220, 0]}}").Text);
         var session = sessions.Open("bird")!;
-        await Until(() => session.Now.Work is not null);
+        await Patience.Until(() => session.Now.Work is not null);
         double Wide() => session.Now.Work!.Machine.Meshes["block"].Bounds is var b ? b.Most.X - b.Least.X : 0;
         Assert.Equal(6, Wide(), 1e-9);
         var version = session.Now.Version;
         File.WriteAllBytes(mesh, MeshFiles.TextStl(KnownMeshes.Cube(9)));
-        await Until(() => Wide() > 6.5);
+        await Patience.Until(() => Wide() > 6.5);
         Assert.Equal(9, Wide(), 1e-9);
         Assert.True(session.Now.Version > version);
         Assert.False(session.Now.CanUndo);
 
         // Gone, then there again.
         File.Delete(mesh);
-        await Until(() => session.Now.Problems.Count > 0);
+        await Patience.Until(() => session.Now.Problems.Count > 0);
         Assert.Contains("block.stl", session.Now.Problems[0].What, StringComparison.Ordinal);
         File.WriteAllBytes(mesh, MeshFiles.BinaryStl(KnownMeshes.Cube(7)));
-        await Until(() => session.Now.Problems.Count == 0 && Wide() < 8);
+        await Patience.Until(() => session.Now.Problems.Count == 0 && Wide() < 8);
         Assert.Equal(7, Wide(), 1e-9);
     }
 
@@ -178,15 +178,5 @@ public sealed class VersionTests : IAsyncDisposable
         Assert.Equal("One cam on the crank shaft nods its head twice, then bows it once, slowly.", pictures.Sentence("bird"));
         Assert.Contains("<path", pictures.Of("bird"), StringComparison.Ordinal);
         Assert.Null(pictures.Of("none"));
-    }
-
-    private static async Task Until(Func<bool> holds)
-    {
-        for (var i = 0; i < 1200 && !holds(); i++)
-        {
-            await Task.Delay(50, TestContext.Current.CancellationToken);
-        }
-
-        Assert.True(holds());
     }
 }

@@ -66,9 +66,17 @@ internal sealed class NewMember
         };
         var added = DesignText.Add(text, "members", name, value);
         return added.IsDone && drive == "cam"
-            ? DesignText.Add(added.Text, "timing", name, $"{{over: {driver}, moves: [{{from: 60, to: 150, reach: {(slides ? 8 : 10)}}}, {{from: 210, to: 300, reach: rest}}]}}")
+            ? Chart(added.Text, name, driver, slides)
             : added;
     }
+
+    /// <summary>The design's text with a chart for a member: out by a little and back, to begin with.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="name">The member.</param>
+    /// <param name="shaft">The shaft whose turn it covers.</param>
+    /// <param name="slides">Whether the member slides: then 8 mm out, else 10 degrees.</param>
+    public static TextEdit Chart(string text, string name, string shaft, bool slides) => DesignText.Add(
+        text, "timing", name, $"{{over: {shaft}, moves: [{{from: 60, to: 150, reach: {(slides ? 8 : 10)}}}, {{from: 210, to: 300, reach: rest}}]}}");
 
     private bool IsShaft => work.Machine.Turns[driver] is not null;
 
