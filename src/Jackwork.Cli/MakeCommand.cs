@@ -37,7 +37,7 @@ internal sealed class MakeCommand : Command<MakeCommand.Settings>
         var clock = Stopwatch.GetTimestamp();
         var verdict = Verdict.Of(proof);
         var json = ResultJson.Write(proof, verdict, settings.Design, Stopwatch.GetElapsedTime(clock).TotalMilliseconds);
-        var files = ShopPackage.Files(proof, verdict, json + "\n", settings.Pieces);
+        var files = ShopPackage.Files(proof, verdict, () => json + "\n", settings.Pieces);
         using (var folder = PackageFolder.Open(settings.Out))
         {
             Write(terminal, folder, files, cancellationToken);

@@ -15,16 +15,16 @@ public static class ShopPackage
     /// <summary>The files of the package, each made when it is asked for.</summary>
     /// <param name="proof">What was worked out.</param>
     /// <param name="verdict">What the checks say.</param>
-    /// <param name="verdictJson">The text of verdict.json.</param>
+    /// <param name="verdictJson">Makes the text of verdict.json.</param>
     /// <param name="pieces">How many pieces are to be made.</param>
-    public static IReadOnlyList<ShopFile> Files(Proof proof, Verdict verdict, string verdictJson, int pieces)
+    public static IReadOnlyList<ShopFile> Files(Proof proof, Verdict verdict, Func<string> verdictJson, int pieces)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(pieces, 1);
         var profiles = Profiles.Of(proof);
         var files = new List<ShopFile>
         {
             ShopFile.OfText("read-first.txt", () => ReadFirst.Write(proof, verdict, profiles, pieces)),
-            ShopFile.OfText("verdict.json", () => verdictJson),
+            ShopFile.OfText("verdict.json", verdictJson),
             ShopFile.OfText("profiles.csv", () => ProfileList.Write(profiles, pieces)),
             ShopFile.OfText("parts.csv", () => PartList.Write(proof, pieces)),
             new("model/piece.glb", () => GlbWriter.Write(proof, profiles)),

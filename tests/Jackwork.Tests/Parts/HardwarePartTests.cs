@@ -228,7 +228,7 @@ public sealed class HardwarePartTests
         var list = PartList.Write(proof, 2).Split('\n');
         Assert.Contains(list, l => l.StartsWith("coat,joined,case,,joined by braze,,,", StringComparison.Ordinal) && l.Contains(FormattableString.Invariant($",{mass:0.###},2,"), StringComparison.Ordinal));
         Assert.Contains(list, l => l.StartsWith("back,figure,case,brass,bought,coat,8.47,", StringComparison.Ordinal));
-        var files = ShopPackage.Files(proof, Verdict.Of(proof), "", 1);
+        var files = ShopPackage.Files(proof, Verdict.Of(proof), () => "", 1);
         Assert.Contains("coat: brazed. Cadmium-free filler", System.Text.Encoding.UTF8.GetString(files.Single(f => f.Path == "read-first.txt").Make()), StringComparison.Ordinal);
         Assert.Contains("walnut #B0302A", System.Text.Encoding.UTF8.GetString(files.Single(f => f.Path == "model/piece.glb").Make()), StringComparison.Ordinal);
     }
