@@ -43,9 +43,6 @@ internal readonly struct CarriedPoint
         _ => Turned(s) + Jet3.Along(joint.Along, s.Lift),
     };
 
-    /// <summary>How fast the point moves as the member's coordinate grows: mm per rad, or per mm.</summary>
-    public Vec3 Velocity(in MemberState s) => joint.Velocity(At(s).Point, s.Q.Value);
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Jet3 Turned(in MemberState s) => new(
         U.X * s.Cos + V.X * s.Sin + Foot.X,

@@ -121,9 +121,15 @@ public sealed class RodDrive : Relation
 
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states)
     {
-        var along = (driverEnd.InOther(states).Point - drivenEnd.Point.At(states[Driven]).Point).Unit();
-        var v = drivenEnd.Point.Velocity(states[Driven]);
-        return Math.Asin(Math.Min(1, Math.Abs(along.Dot(v)) / v.Length));
+        var (line, at) = Push(states)!.Value;
+        var v = drivenEnd.Joint.Velocity(at, states[Driven].Q.Value);
+        return Math.Asin(Math.Min(1, Math.Abs(line.Dot(v)) / v.Length));
+    }
+
+    internal override (Vec3 Line, Point3 At)? Push(ReadOnlySpan<MemberState> states)
+    {
+        var at = drivenEnd.Point.At(states[Driven]).Point;
+        return ((driverEnd.InOther(states).Point - at).Unit(), at);
     }
 
     internal override string DescribeMiss(double miss) => miss > 0

@@ -166,21 +166,15 @@ public sealed class SlotDrive : Relation
 
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states)
     {
-        // The force acts along the sides' normal, on the driven member's point at the pin.
-        Vec3 n, v;
-        if (Driven == SlotIn)
-        {
-            n = Values(SlotNormal(states[SlotIn]));
-            v = slotMember.Joint.Velocity(PinInSlotFrame(states).Point, states[SlotIn].Q.Value);
-        }
-        else
-        {
-            n = Values(SlotInPinFrame(states).Normal);
-            v = pin.Velocity(states[PinOn]);
-        }
-
+        var (n, at) = Push(states)!.Value;
+        var v = (Driven == SlotIn ? slotMember : pinMember).Joint.Velocity(at, states[Driven].Q.Value);
         return Math.Asin(Math.Min(1, Math.Abs(n.Dot(v)) / v.Length));
     }
+
+    // Along the sides' normal, on the driven member's point at the pin.
+    internal override (Vec3 Line, Point3 At)? Push(ReadOnlySpan<MemberState> states) => Driven == SlotIn
+        ? (Values(SlotNormal(states[SlotIn])), PinInSlotFrame(states).Point)
+        : (Values(SlotInPinFrame(states).Normal), pin.At(states[PinOn]).Point);
 
     /// <summary>How far the pin stands along the slot from where it is drawn, mm.</summary>
     internal double Travel(ReadOnlySpan<MemberState> states)
