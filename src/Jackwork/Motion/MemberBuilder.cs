@@ -68,7 +68,7 @@ internal sealed class MemberBuilder(DesignSpec spec, ProblemList problems)
                 break;
             default:
                 string?[] given = [m.Pivot is null ? null : "a pivot", m.Slide is null ? null : "a slide", m.Guide is null ? null : "a guide"];
-                problems.Add($"members.{name}", given.All(g => g is null) ? $"'{name}' has no joint" : $"'{name}' has both {string.Join(" and ", given.Where(g => g is not null))}", "Give it one of 'pivot: {through: [x, y, z], along: x}', 'slide: {along: y}' and 'guide: {through: [x, y, z], along: y, outside: 16, track: [{lift: 12}, {swing: 90}]}'");
+                problems.Add($"members.{name}", given.All(g => g is null) ? $"'{name}' has no joint" : $"'{name}' has both {string.Join(" and ", given.Where(g => g is not null))}", "Give it either 'pivot: {through: [x, y, z], along: x}', 'slide: {along: y}' or 'guide: {through: [x, y, z], along: y, outside: 16, track: [{lift: 12}, {swing: 90}]}'");
                 break;
         }
 
