@@ -23,6 +23,9 @@ public abstract class Drive(int driver, int driven)
 
     /// <summary>The trade's word for it: crank, gear, belt, rod, slot, geneva or cam.</summary>
     public abstract string Kind { get; }
+
+    /// <summary>All members that move the driven: the driver, and a second one where two of them act together.</summary>
+    internal virtual IReadOnlyList<int> Drivers => [Driver];
 }
 
 /// <summary>The hand on the handle: the member's coordinate is the crank angle.</summary>
@@ -40,6 +43,10 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
 
     /// <summary>Turns of the driven for a turn of the driver, signed about their axes as drawn, for wheels; evenly or a step at a time. Null for all else.</summary>
     internal virtual Rational? TurnsOfDriven => null;
+
+    /// <summary>Turns of the driven for those of its drivers, all signed about their axes as drawn; null where no train of wheels tells them.</summary>
+    /// <param name="turns">Turns of each member; null where not known.</param>
+    internal virtual Rational? TurnsFrom(IReadOnlyList<Rational?> turns) => TurnsOfDriven is { } ratio && turns[Driver] is { } t ? t * ratio : null;
 
     /// <summary>Whether the driver follows from the driven at every position, so that a chart can be worked back through it.</summary>
     internal virtual bool GoesBack => true;

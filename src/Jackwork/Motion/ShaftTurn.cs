@@ -8,6 +8,7 @@ public static class ShaftTurn
     {
         CrankDrive => true,
         RatioDrive r => IsEven(drives, r.Driver),
+        DifferentialDrive d => d.Drivers.All(m => IsEven(drives, m)),
         _ => false,
     };
 
@@ -16,6 +17,7 @@ public static class ShaftTurn
     {
         RatioDrive r => r.Ratio.Value * At(machine, r.Driver, crank),
         GenevaDrive g => g.DrivenAt(Jet.Constant(At(machine, g.Driver, crank))).Value,
+        DifferentialDrive => machine.Turns[shaft]!.Value.Value * crank,
         _ => crank,
     };
 
@@ -24,6 +26,7 @@ public static class ShaftTurn
     {
         RatioDrive r => Crank(machine, r.Driver, angle / r.Ratio.Value),
         GenevaDrive g => Crank(machine, g.Driver, g.DriverAt(Jet.Constant(angle))?.Value ?? g.StandsFrom(angle, machine.Turns[g.Driver]!.Value.Numerator.Sign)),
+        DifferentialDrive => angle / machine.Turns[shaft]!.Value.Value,
         _ => angle,
     };
 }
