@@ -51,6 +51,9 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
     /// <summary>Whether the driver follows from the driven at every position, so that a chart can be worked back through it.</summary>
     internal virtual bool GoesBack => true;
 
+    /// <summary>Whether its branch tells on which side of a dead centre it stands; else it counts something.</summary>
+    internal virtual bool BranchIsSide => true;
+
     /// <summary>The members whose states must be known before the one at <paramref name="unknown"/> can be solved.</summary>
     internal abstract IEnumerable<int> Needs(End unknown);
 

@@ -18,6 +18,7 @@ public static class ShaftTurn
         RatioDrive r => r.Ratio.Value * At(machine, r.Driver, crank),
         GenevaDrive g => g.DrivenAt(Jet.Constant(At(machine, g.Driver, crank))).Value,
         DifferentialDrive => machine.Turns[shaft]!.Value.Value * crank,
+        RatchetDrive { Feed: { } f } w => w.Sense * f.At(crank),
         _ => crank,
     };
 
@@ -27,6 +28,7 @@ public static class ShaftTurn
         RatioDrive r => Crank(machine, r.Driver, angle / r.Ratio.Value),
         GenevaDrive g => Crank(machine, g.Driver, g.DriverAt(Jet.Constant(angle))?.Value ?? g.StandsFrom(angle, machine.Turns[g.Driver]!.Value.Numerator.Sign)),
         DifferentialDrive => angle / machine.Turns[shaft]!.Value.Value,
+        RatchetDrive { Feed: { } f } w => f.Crank(w.Sense * angle),
         _ => angle,
     };
 }
