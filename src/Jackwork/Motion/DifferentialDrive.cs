@@ -1,3 +1,4 @@
+using Jackwork.Design;
 using Jackwork.Differentials;
 
 namespace Jackwork.Motion;
@@ -12,18 +13,25 @@ namespace Jackwork.Motion;
 /// <param name="driven">Driven member, which carries the planets.</param>
 /// <param name="law">The wheels.</param>
 /// <param name="senses">+1 where the axis of the driver, of the second driver, points as that of the driven does, else -1.</param>
-public sealed class DifferentialDrive(int driver, int with, int driven, DifferentialLaw law, (int Driver, int With) senses) : Relation(driver, driven)
+/// <param name="spec">The differential as designed.</param>
+public sealed class DifferentialDrive(int driver, int with, int driven, DifferentialLaw law, (int Driver, int With) senses, DifferentialSpec spec) : Relation(driver, driven)
 {
     private readonly (double Driver, double With) k = (senses.Driver * law.FirstShare.Value, senses.With * law.SecondShare.Value);
 
     /// <summary>Index of the second driving member, or <see cref="Member.Case"/>.</summary>
     public int With { get; } = with;
 
+    /// <summary>The differential as designed.</summary>
+    public DifferentialSpec Spec { get; } = spec;
+
     /// <summary>The wheels.</summary>
     public DifferentialLaw Law { get; } = law;
 
     /// <inheritdoc/>
     public override string Kind => "differential";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => Law.Form == DifferentialForm.Ring && With == Member.Case ? $"is carried round by planets between the wheel on {driver} and a fixed ring" : $"is carried round by planets between the wheel on {driver} and a second wheel";
 
     internal override IReadOnlyList<int> Drivers => With == Member.Case ? [Driver] : [Driver, With];
 
@@ -32,6 +40,10 @@ public sealed class DifferentialDrive(int driver, int with, int driven, Differen
         var second = With == Member.Case ? Rational.Zero : turns[With];
         return turns[Driver] is { } a && second is { } b ? new Rational(senses.Driver, 1) * Law.FirstShare * a + new Rational(senses.With, 1) * Law.SecondShare * b : null;
     }
+
+    internal override double TurnedAt(Machine machine, double crank) => machine.Turns[Driven]!.Value.Value * crank;
+
+    internal override double CrankAt(Machine machine, double driven) => driven / machine.Turns[Driven]!.Value.Value;
 
     internal override IEnumerable<int> Needs(End unknown) => With == Member.Case ? [unknown == End.Driven ? Driver : Driven] : [unknown == End.Driven ? Driver : Driven, With];
 

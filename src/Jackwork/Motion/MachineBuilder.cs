@@ -46,7 +46,7 @@ public static class MachineBuilder
         var drives = new DriveBuilder(spec, members, joints.Unsound, problems).Build();
         var crank = members.ToList().FindIndex(m => m.Name == spec.Crank.Turns);
         var turns = drives is null ? null : Trains.Turns(members, drives, crank);
-        NoteGenevas(members, drives, turns, problems);
+        NoteUntied(members, drives, turns, problems);
         var acted = new ChartBuilder(spec, members, joints.Unsound, drives, turns, problems).Build();
         var rules = new RuleBuilder(spec, members, turns, problems).Build();
         var plan = problems.IsEmpty ? Order(members, drives!, acted, problems) : null;
@@ -56,8 +56,25 @@ public static class MachineBuilder
         }
 
         NoteUnclearBranches(members, plan, problems);
-        return Trains.Whole(turns!, drives!, acted, problems) is { } performance
-            ? new(spec, members, drives!, acted, rules, turns!, performance, crank) { Plan = plan, Meshes = meshes }
+        if (Trains.Whole(turns!, drives!, acted, problems) is not { } performance)
+        {
+            return null;
+        }
+
+        var machine = new Machine(spec, members, drives!, acted, rules, turns!, performance, crank) { Plan = plan, Meshes = meshes };
+        return plan.Acts.Where(a => a.Relation is RatchetDrive && problems.IsEmpty).Aggregate(machine, (m, a) => Fed(m, a.Member, problems) ?? m);
+    }
+
+    // The machine with what a ratchet's arm does to its wheel known: the arm's motion is solved while the wheel still stands.
+    private static Machine? Fed(Machine machine, int wheel, ProblemList problems)
+    {
+        var ratchet = (RatchetDrive)machine.Drives[wheel];
+        var arm = Motion.Solve(machine).Of(ratchet.Driver);
+        Drive[] drives = [.. machine.Drives];
+        drives[wheel] = ratchet.Fed(arm, machine.Performance.CrankTurns);
+        var turns = Trains.Turns(machine.Members, drives, machine.Crank);
+        return Order(machine.Members, drives, machine.Acted, problems) is { } plan && Trains.Whole(turns, drives, machine.Acted, problems) is { } performance
+            ? new(machine.Design, machine.Members, drives, machine.Acted, machine.Rules, turns, performance, machine.Crank) { Plan = plan, Meshes = machine.Meshes }
             : null;
     }
 
@@ -102,11 +119,11 @@ public static class MachineBuilder
         return plan;
     }
 
-    private static void NoteGenevas(IReadOnlyList<Member> members, IReadOnlyList<Drive>? drives, IReadOnlyList<Rational?>? turns, ProblemList problems)
+    private static void NoteUntied(IReadOnlyList<Member> members, IReadOnlyList<Drive>? drives, IReadOnlyList<Rational?>? turns, ProblemList problems)
     {
-        foreach (var g in (drives ?? []).OfType<GenevaDrive>().Where(g => turns![g.Driver] is null))
+        foreach (var r in (drives ?? []).OfType<Relation>().Where(r => r.NeedsShaft && turns![r.Driver] is null))
         {
-            problems.Add($"members.{members[g.Driven].Name}.geneva.from", $"'{members[g.Driver].Name}' carries the pin of a Geneva wheel but no train of wheels ties it to the crank", "Gear it to the crank, so that it goes round");
+            problems.Add($"members.{members[r.Driven].Name}.{r.Kind}.from", $"'{members[r.Driver].Name}' shall drive the {r.Word} '{members[r.Driven].Name}', but no train of wheels ties it to the crank", "Gear it to the crank, so that it goes round");
         }
     }
 

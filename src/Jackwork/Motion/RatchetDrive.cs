@@ -1,3 +1,4 @@
+using Jackwork.Design;
 using Jackwork.Geometry;
 using Jackwork.Ratchets;
 
@@ -12,27 +13,40 @@ namespace Jackwork.Motion;
 /// </remarks>
 /// <param name="driver">The arm, which swings.</param>
 /// <param name="driven">The wheel.</param>
-/// <param name="law">The ratchet.</param>
-/// <param name="sense">s.</param>
+/// <param name="spec">The wheel as designed.</param>
 /// <param name="alike">e.</param>
-/// <param name="pawl">The pawl's pivot on the driver as drawn.</param>
 /// <param name="feed">What the arm's motion does to the wheel; null where not known yet.</param>
-public sealed class RatchetDrive(int driver, int driven, RatchetLaw law, int sense, int alike, Point3 pawl, RatchetFeed? feed = null) : Relation(driver, driven)
+public sealed class RatchetDrive(int driver, int driven, RatchetSpec spec, int alike, RatchetFeed? feed = null) : Relation(driver, driven)
 {
+    /// <summary>Play unless given, mm along the tips (common practice, no source).</summary>
+    private const double UsualPlay = 0.3;
+
+    /// <summary>The wheel as designed.</summary>
+    public RatchetSpec Spec { get; } = spec;
+
     /// <summary>The ratchet.</summary>
-    public RatchetLaw Law { get; } = law;
+    public RatchetLaw Law { get; } = new(spec.Teeth, (spec.Play ?? UsualPlay) / spec.Radius);
 
-    /// <summary>+1 where the wheel is fed forward about its axis as drawn, else -1.</summary>
-    public int Sense { get; } = sense;
-
-    /// <summary>The pawl's pivot on the driver as drawn, mm.</summary>
-    public Point3 Pawl { get; } = pawl;
+    /// <summary>s: +1 where the wheel is fed forward about its axis as drawn, else -1.</summary>
+    public int Sense => Spec.Backward ? -1 : 1;
 
     /// <summary>What the arm's motion does to the wheel; null where not known yet.</summary>
     public RatchetFeed? Feed { get; } = feed;
 
     /// <inheritdoc/>
     public override string Kind => "ratchet";
+
+    /// <inheritdoc/>
+    public override string Word => "ratchet wheel";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is fed by a pawl on {driver}, whole teeth of its {Law.Teeth} at a stroke";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"pawl of {nameOf(Driven)}", Spec.Pawl, null)];
+
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => [(Driver, Spec.Pawl)];
 
     internal override bool GoesBack => false;
 
@@ -49,10 +63,14 @@ public sealed class RatchetDrive(int driver, int driven, RatchetLaw law, int sen
             forward[i] = Arm(arm[i]);
         }
 
-        return new(Driver, Driven, Law, Sense, alike, Pawl, RatchetFeed.Of(Law, forward, crankTurns));
+        return new(Driver, Driven, Spec, alike, RatchetFeed.Of(Law, forward, crankTurns));
     }
 
     internal override Rational? TurnsFrom(IReadOnlyList<Rational?> turns) => Feed is { } f ? new Rational(Sense * f.Teeth, Law.Teeth * f.CrankTurns) : null;
+
+    internal override double TurnedAt(Machine machine, double crank) => Sense * Feed!.At(crank);
+
+    internal override double CrankAt(Machine machine, double driven) => Feed!.Crank(Sense * driven);
 
     internal override IEnumerable<int> Needs(End unknown) => [unknown == End.Driven ? Driver : Driven];
 

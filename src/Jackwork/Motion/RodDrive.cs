@@ -39,6 +39,22 @@ public sealed class RodDrive : Relation
     /// <inheritdoc/>
     public override string Kind => "rod";
 
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is moved by a rod from {driver}";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) =>
+    [
+        ($"pin on {nameOf(Driver)} of the rod to {nameOf(Driven)}", DriverPin, null),
+        ($"pin on {nameOf(Driven)} of the rod from {nameOf(Driver)}", DrivenPin, null),
+    ];
+
+    /// <inheritdoc/>
+    public override Link Link => new((Driver, DriverPin), (Driven, DrivenPin));
+
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => [(Driver, DriverPin), (Driven, DrivenPin)];
+
     internal override IEnumerable<int> Needs(End unknown)
     {
         var (x, y) = Ends(unknown);

@@ -1,3 +1,4 @@
+using Jackwork.Design;
 using Jackwork.Geometry;
 
 namespace Jackwork.Motion;
@@ -21,7 +22,8 @@ public sealed class SumDrive : Relation
     /// <summary>Distance of two pins below which no line goes through them, mm.</summary>
     private const double Meeting = 1e-6;
 
-    private readonly (int Member, JointKind Kind, CarriedPoint Point)[] pins;
+    private readonly int carrier;
+    private readonly (int Member, JointKind Kind, CarriedPoint Point, Point3 Drawn)[] pins;
 
     /// <summary>A bar on three pins as drawn.</summary>
     /// <param name="members">All members; the three sit on one carrier.</param>
@@ -30,10 +32,12 @@ public sealed class SumDrive : Relation
     /// <param name="driven">Driven member.</param>
     /// <param name="drawn">The pins of driver, second driver and driven, in one line, mm.</param>
     /// <param name="normal">Unit normal of the bar's plane.</param>
-    public SumDrive(IReadOnlyList<Member> members, int driver, int with, int driven, IReadOnlyList<Point3> drawn, Vec3 normal)
+    /// <param name="spec">The lever as designed.</param>
+    public SumDrive(IReadOnlyList<Member> members, int driver, int with, int driven, IReadOnlyList<Point3> drawn, Vec3 normal, SumSpec spec)
         : base(driver, driven)
     {
-        (With, Pins, Normal) = (with, drawn, normal);
+        (With, Drawn, Normal, Spec) = (with, drawn, normal, spec);
+        carrier = members[driver].Carrier;
         pins = [Pin(members, driver, drawn[0]), Pin(members, with, drawn[1]), Pin(members, driven, drawn[2])];
     }
 
@@ -41,13 +45,32 @@ public sealed class SumDrive : Relation
     public int With { get; }
 
     /// <summary>The pins of driver, second driver and driven as drawn, mm.</summary>
-    public IReadOnlyList<Point3> Pins { get; }
+    public IReadOnlyList<Point3> Drawn { get; }
+
+    /// <summary>The lever as designed.</summary>
+    public SumSpec Spec { get; }
 
     /// <summary>Unit normal of the bar's plane.</summary>
     public Vec3 Normal { get; }
 
     /// <inheritdoc/>
     public override string Kind => "sum";
+
+    /// <inheritdoc/>
+    public override string Word => "summing lever";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is moved by a summing lever from {driver} and a second driver";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) =>
+        [($"pin of the summing lever on {nameOf(Driver)}", Drawn[0], null), ($"pin of the summing lever on {nameOf(With)}", Drawn[1], null), ($"pin of the summing lever on {nameOf(Driven)}", Drawn[2], null)];
+
+    /// <inheritdoc/>
+    public override Link Link => new((Driver, Drawn[0]), (With, Drawn[1]), (carrier, Normal));
+
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => [(Driver, Drawn[0]), (With, Drawn[1]), (Driven, Drawn[2])];
 
     internal override IReadOnlyList<int> Drivers => [Driver, With];
 
@@ -56,7 +79,7 @@ public sealed class SumDrive : Relation
     internal override int DrawnBranch(End unknown)
     {
         var (x, y, z) = Turn(unknown);
-        var m = Normal.Cross(z.Point.At(Drawn(z.Kind)).Point - y.Point.At(Drawn(y.Kind)).Point);
+        var m = Normal.Cross(z.Drawn - y.Drawn);
         var way = x.Kind == JointKind.Pivot ? x.Point.V : x.Point.U;
         var grip = m.Dot(way);
         return Math.Abs(grip) <= DeadCentre * m.Length * way.Length ? 0 : x.Kind == JointKind.Pivot ? Math.Sign(grip) : 1;
@@ -116,13 +139,11 @@ public sealed class SumDrive : Relation
         (pins[0].Point.At(states[Driver]).Point, pins[1].Point.At(states[With]).Point, pins[2].Point.At(states[Driven]).Point);
 
     // The pin to be found, then the other two in turn.
-    private ((int Member, JointKind Kind, CarriedPoint Point) X, (int Member, JointKind Kind, CarriedPoint Point) Y, (int Member, JointKind Kind, CarriedPoint Point) Z) Turn(End unknown) =>
+    private ((int Member, JointKind Kind, CarriedPoint Point, Point3 Drawn) X, (int Member, JointKind Kind, CarriedPoint Point, Point3 Drawn) Y, (int Member, JointKind Kind, CarriedPoint Point, Point3 Drawn) Z) Turn(End unknown) =>
         unknown == End.Driven ? (pins[2], pins[0], pins[1]) : (pins[0], pins[1], pins[2]);
 
     private Jet3 Across(in Jet3 e) => new(Normal.Y * e.Z - Normal.Z * e.Y, Normal.Z * e.X - Normal.X * e.Z, Normal.X * e.Y - Normal.Y * e.X);
 
-    private static MemberState Drawn(JointKind kind) => MemberState.Of(kind, default);
-
-    private static (int Member, JointKind Kind, CarriedPoint Point) Pin(IReadOnlyList<Member> members, int member, Point3 drawn) =>
-        (member, members[member].Joint.Kind, new(members[member].Joint, drawn));
+    private static (int Member, JointKind Kind, CarriedPoint Point, Point3 Drawn) Pin(IReadOnlyList<Member> members, int member, Point3 drawn) =>
+        (member, members[member].Joint.Kind, new(members[member].Joint, drawn), drawn);
 }

@@ -14,8 +14,8 @@ public enum PartKind
     /// <summary>A toothed wheel.</summary>
     Wheel,
 
-    /// <summary>A plate of a Geneva wheel or of what drives it.</summary>
-    Geneva,
+    /// <summary>A plate of a mechanism, such as that of a Geneva wheel.</summary>
+    Plate,
 
     /// <summary>A hub or collet beside a plate.</summary>
     Hub,
@@ -71,12 +71,17 @@ public enum PartKind
 
 /// <summary>What a part moves with: the case, a member, or a rod between two pins.</summary>
 /// <param name="Member">Index of the member, or <see cref="Jackwork.Motion.Member.Case"/>; for a rod the member that it drives.</param>
-/// <param name="IsRod">Whether it is the rod that drives that member.</param>
+/// <param name="IsRod">Whether it is the rod or floating bar that drives that member.</param>
 public readonly record struct Body(int Member, bool IsRod = false)
 {
     /// <summary>The fixed frame.</summary>
     public static Body Case => new(Jackwork.Motion.Member.Case);
 }
+
+/// <summary>The mechanism that a part belongs to.</summary>
+/// <param name="Member">Index of the member whose drive or joint it serves.</param>
+/// <param name="Word">The trade's words for it.</param>
+public readonly record struct Serving(int Member, string Word);
 
 /// <summary>A physical piece: convex solids fixed to one body. Coordinates as drawn; those of a rod lie along x from the driver's pin.</summary>
 /// <param name="Name">Its name, unique in the piece.</param>
@@ -136,6 +141,9 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
 
     /// <summary>Name of what it is joined into for good; else null.</summary>
     public string? PartOf { get; init; }
+
+    /// <summary>The mechanism that it belongs to; else null.</summary>
+    public Serving? Serves { get; init; }
 
     /// <summary>Mass, g.</summary>
     public double Mass => Filled * Material.Density / 1000;

@@ -24,6 +24,9 @@ public readonly record struct RatchetLaw(int Teeth, double Play)
     /// <summary>Most teeth that are worked out.</summary>
     public const int Most = 120;
 
+    /// <summary>Angles of the wheel within this of each other are one, rad: what is left of the solver's steps at the arm's greatest angle.</summary>
+    public const double Rounding = 1e-5;
+
     /// <summary>p: angle from tooth to tooth, rad.</summary>
     public double Pitch => Math.Tau / Teeth;
 

@@ -24,7 +24,7 @@ public sealed class DifferentialLawTests
     [InlineData(36, 84, 1 + 84.0 / 36)]
     public void TheRingHeldTheArmIsSlowed(int sun, int ring, double slowed)
     {
-        var drive = new DifferentialDrive(0, Member.Case, 2, new(DifferentialForm.Ring, sun, ring), (1, 1));
+        var drive = new DifferentialDrive(0, Member.Case, 2, new(DifferentialForm.Ring, sun, ring), (1, 1), new());
         Assert.Equal(1 / slowed, Turns(drive, 1, 99), 1e-12);
     }
 
@@ -35,10 +35,10 @@ public sealed class DifferentialLawTests
     [InlineData(DifferentialForm.Spur)]
     public void LikeWheelsGiveTheMean(DifferentialForm form)
     {
-        var drive = new DifferentialDrive(0, 1, 2, new(form, 24, 24), (1, 1));
+        var drive = new DifferentialDrive(0, 1, 2, new(form, 24, 24), (1, 1), new());
         Assert.Equal(0.5 * (0.7 + 1.9), Turns(drive, 0.7, 1.9), 1e-12);
         Assert.Equal(0, Turns(drive, 1.3, -1.3), 1e-12);
-        Assert.Equal(0.5 * (0.7 - 1.9), Turns(new(0, 1, 2, new(form, 24, 24), (1, -1)), 0.7, 1.9), 1e-12);
+        Assert.Equal(0.5 * (0.7 - 1.9), Turns(new(0, 1, 2, new(form, 24, 24), (1, -1), new()), 0.7, 1.9), 1e-12);
     }
 
     // The tabular method: all turn with the arm, then the arm is held and the first wheel turned back, the train passing it on wheel by wheel.
@@ -50,7 +50,7 @@ public sealed class DifferentialLawTests
         var seen = first - arm;
         var onPlanet = -seen * z1 / planet;
         var second = arm + (isRing ? onPlanet * planet / z2 : onPlanet * -1 * -planet / z2);
-        var drive = new DifferentialDrive(0, 1, 2, new(isRing ? DifferentialForm.Ring : DifferentialForm.Spur, z1, z2), (1, 1));
+        var drive = new DifferentialDrive(0, 1, 2, new(isRing ? DifferentialForm.Ring : DifferentialForm.Spur, z1, z2), (1, 1), new());
         Assert.Equal(arm, Turns(drive, first, second), 1e-12);
         Assert.Equal(first, drive.Solve(End.Driver, States(0, second, arm), new(1, default, 0), out _, out _).Q.Value, 1e-9);
         var q = drive.Solve(End.Driven, States(first, second, 0), new(1, default, 0), out _, out _).Q;
@@ -63,7 +63,7 @@ public sealed class DifferentialLawTests
     {
         var law = new DifferentialLaw(DifferentialForm.Spur, z1, z2);
         Assert.Equal(Rational.One, law.FirstShare + law.SecondShare);
-        var drive = new DifferentialDrive(0, 1, 2, law, (1, -1));
+        var drive = new DifferentialDrive(0, 1, 2, law, (1, -1), new());
         Assert.Equal(new Rational(3 * z1 - 2 * z2, z1 + z2), drive.TurnsFrom([new(3, 1), new(2, 1), null]));
         Assert.Null(drive.TurnsFrom([new(3, 1), null, null]));
     });
@@ -94,7 +94,7 @@ public sealed class DifferentialLawTests
     public void PlanetsGoTogetherWhereTheTeethComeRound() => Gen.Select(Gen.Int[12, 60], Gen.Int[13, 90], Gen.Int[1, 6]).Sample((z1, z2, n) =>
     {
         var law = new DifferentialLaw(DifferentialForm.Ring, z1, z2);
-        var drive = new DifferentialDrive(0, 1, 2, law, (1, 1));
+        var drive = new DifferentialDrive(0, 1, 2, law, (1, 1), new());
         var moved = drive.Solve(End.Driver, States(0, 0, Math.Tau / n), new(1, default, 0), out _, out _).Q.Value;
         var teeth = moved / (Math.Tau / z1);
         Assert.Equal(Math.Abs(teeth - Math.Round(teeth)) < 1e-6, new DifferentialSizes(law, 1, 12, n).GoesTogether);

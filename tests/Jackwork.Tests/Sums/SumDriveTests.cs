@@ -95,13 +95,13 @@ public sealed class SumDriveTests
         // The driven's pin turns about (30, -10) with an arm of 10 and so comes no higher than 0; the bar is lifted to 4.
         Member Slides(string name) => new(name, Member.Case, new(JointKind.Slide, default, new(0, 1, 0)));
         var members = new[] { Slides("a"), Slides("b"), new Member("c", Member.Case, new(JointKind.Pivot, new(20, 0, 0), new(0, 0, 1))) };
-        var drive = new SumDrive(members, 0, 1, 2, [default, new(60, 0, 0), new(30, 0, 0)], new(0, 0, 1));
+        var drive = new SumDrive(members, 0, 1, 2, [default, new(60, 0, 0), new(30, 0, 0)], new(0, 0, 1), new());
         Assert.Equal(1, drive.DrawnBranch(End.Driven));
         MemberState[] states = [MemberState.Of(JointKind.Slide, Jet.Constant(14)), MemberState.Of(JointKind.Slide, Jet.Constant(14)), default];
         drive.Solve(End.Driven, states, new(1, default, 0.1), out _, out var miss);
         Assert.Equal(4, Math.Abs(miss), 1e-9);
         Assert.Contains("4 mm out of the line", drive.DescribeMiss(miss), StringComparison.Ordinal);
-        Assert.Equal(0, new SumDrive([members[0], members[1], new("c", Member.Case, new(JointKind.Slide, default, new(1, 0, 0)))], 0, 1, 2, drive.Pins, new(0, 0, 1)).DrawnBranch(End.Driven));
+        Assert.Equal(0, new SumDrive([members[0], members[1], new("c", Member.Case, new(JointKind.Slide, default, new(1, 0, 0)))], 0, 1, 2, drive.Drawn, new(0, 0, 1), new()).DrawnBranch(End.Driven));
     }
 
     private static (double X, double Y) Place(SumPieces pieces, int m, double q)

@@ -14,7 +14,7 @@ internal sealed record SumPieces(IReadOnlyList<Member> Members, IReadOnlyList<Po
 
     public static Vec3 Normal => new(0, 0, 1);
 
-    public SumDrive Drive => new(Members, 0, 1, 2, Pins, Normal);
+    public SumDrive Drive => new(Members, 0, 1, 2, Pins, Normal, new());
 
     /// <summary>Any three joints in the plane, levers and slides mixed, under a bar about along x whose pins are well apart.</summary>
     public static Gen<SumPieces> Any => Gen.Select(Joint(0), Joint(1), Joint(2), Gen.Double[0.2, 0.8].Select(Gen.Bool, (s, beyond) => beyond ? 1 + s : s), Gen.Double[-0.3, 0.3])
