@@ -1,6 +1,9 @@
+using Jackwork.Differentials;
 using Jackwork.Geneva;
 using Jackwork.Guides;
 using Jackwork.Motion;
+using Jackwork.Ratchets;
+using Jackwork.Sums;
 
 namespace Jackwork.Mechanisms;
 
@@ -14,6 +17,9 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     [
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
         new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
+        Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
+        Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
+        Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -120,7 +120,7 @@ public sealed class MeantContacts
     private const double SameLine = 1e-6;
 
     private bool HoldsRod(Part rod, Part held) =>
-        rod.Body.IsRod && !held.Body.IsRod && (held.Body.Member == rod.Body.Member || held.Body.Member == machine.Drives[rod.Body.Member].Driver);
+        rod.Body.IsRod && !held.Body.IsRod && (held.Body.Member == rod.Body.Member || machine.Drives[rod.Body.Member].Drivers.Contains(held.Body.Member));
 
     private bool IsSlot(Part a, Part b) =>
         machine.Drives.OfType<SlotDrive>().Any(s => (s.PinOn, s.SlotIn) == (a.Body.Member, b.Body.Member) || (s.PinOn, s.SlotIn) == (b.Body.Member, a.Body.Member))

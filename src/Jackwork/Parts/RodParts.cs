@@ -33,7 +33,7 @@ internal static class RodParts
     // The wire's pieces, and the length of its middle line, mm.
     private static (ImmutableArray<ConvexPiece> Pieces, double Length) Wire(Machine machine, RodDrive rod, RodSpec spec)
     {
-        var frame = RodFrame.Drawn(machine, rod);
+        var frame = RodFrame.Drawn(machine, rod.Link);
         var wire = spec.Diameter ?? Diameter;
         List<Point3> run = [default, .. (spec.Bends ?? []).Select(b => frame.Undo(b)), new(rod.Length, 0, 0)];
         var (pieces, length) = (ImmutableArray.CreateBuilder<ConvexPiece>(), 0.0);

@@ -16,6 +16,9 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("rod", m => m.Rod, "from", r => r.From, RodDriveMaker.Make),
         Of("slot", m => m.Slot, "from", s => s.From, SlotDriveMaker.Make),
         Of("geneva", m => m.Geneva, "from", g => g.From, GenevaDriveMaker.Make),
+        Of("sum", m => m.Sum, "from", s => s.From, SumDriveMaker.Make),
+        Of("differential", m => m.Differential, "from", d => d.From, DifferentialDriveMaker.Make),
+        Of("ratchet", m => m.Ratchet, "from", r => r.From, RatchetDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
     ];
 
