@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>One moving part and what makes it move.</summary>
-[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has `gear`, `belt`, `rod`, `slot`, `geneva` or `cam`. Names are lower-case letters, digits and hyphens.", """
+[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has one of the drives below, from `gear` to `cam`. Names are lower-case letters, digits and hyphens.", """
     members:
       shaft:
         note: the hand turns this one
@@ -48,6 +48,10 @@ public sealed record MemberSpec
     /// <summary>Driven as a Geneva wheel.</summary>
     [Key("Driven as a Geneva wheel, one slot for each turn of the driver.")]
     public GenevaSpec? Geneva { get; init; }
+
+    /// <summary>Driven by a lantern and its wheel.</summary>
+    [Key("Driven by a lantern of pins and a toothed wheel.")]
+    public LanternSpec? Lantern { get; init; }
 
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]

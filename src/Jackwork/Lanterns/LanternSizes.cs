@@ -22,8 +22,8 @@ public sealed record LanternSizes
     /// <summary>Thinning unless given, mm: what wood wants to run free (common practice, no source).</summary>
     public const double UsualThinning = 0.2;
 
-    /// <summary>Wood from the lantern's pins to the rim of its discs over the pin's radius (common practice, no source).</summary>
-    private const double RimShare = 1;
+    /// <summary>Least wood from the lantern's pins to the rim of its discs unless given, mm (common practice, no source).</summary>
+    private const double LeastRim = 2.5;
 
     /// <summary>The sizes that follow.</summary>
     /// <param name="teeth">Teeth of the wheel z1, 5 or more.</param>
@@ -126,14 +126,14 @@ public sealed record LanternSizes
     public double Core => CentreDistance - TipRadius;
 
     /// <summary>Radius of the lantern's discs unless given, mm.</summary>
-    public double UsualDisc => LanternRadius + (1 + RimShare) * Pin / 2;
+    public double UsualDisc => LanternRadius + Pin / 2 + Math.Max(Pin / 2, LeastRim);
 
     /// <summary>Wood between two pins' holes, mm.</summary>
     public double BetweenPins => 2 * LanternRadius * Math.Sin(Math.PI / Pins) - Pin;
 
-    /// <summary>The thickest of some rods that keeps the contact ratio at <paramref name="contactRatio"/> or more, mm; null where none does.</summary>
+    /// <summary>The thickest of some rods that keeps the contact ratio at <paramref name="contactRatio"/> or more and leaves teeth no thinner than itself, mm; null where none does.</summary>
     public static double? Rod(IEnumerable<double> rods, int teeth, int pins, double centreDistance, double contactRatio, double thinning = UsualThinning) => rods
-        .Where(d => d > 0 && new LanternSizes(teeth, pins, centreDistance, d, thinning).ContactRatio >= contactRatio)
+        .Where(d => new LanternSizes(teeth, pins, centreDistance, d, thinning) is var s && s.ContactRatio >= contactRatio && s.PitchThickness >= d)
         .Select(d => (double?)d)
         .Max();
 

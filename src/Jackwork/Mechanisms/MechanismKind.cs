@@ -1,4 +1,5 @@
 using Jackwork.Geneva;
+using Jackwork.Lanterns;
 using Jackwork.Motion;
 
 namespace Jackwork.Mechanisms;
@@ -12,6 +13,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
+        Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -30,6 +30,9 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
     /// <summary>Its hub; null for none.</summary>
     public PlateHub? Hub { get; init; }
 
+    /// <summary>Radius of the cylinder that stands for it where parts must clear each other, mm, such as the tip circle of a toothed wheel; null where its outline does.</summary>
+    public double? Round { get; init; }
+
     /// <summary>What is engraved on it beside its name.</summary>
     public string Note { get; init; } = "";
 

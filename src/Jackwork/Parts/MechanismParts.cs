@@ -15,11 +15,15 @@ internal static class MechanismParts
         ImmutableArray<Outline> round = [.. plate.Holes.Select(h => Outline.Circle(h.Centre, h.Diameter / 2)), .. plate.Bore is { } bore ? [Outline.Circle(Point2.Origin, bore / 2)] : (Outline[])[]];
 
         // For clearance bores and drilled holes are filled, as they are by their shafts and pins.
-        var pieces = ConvexCut.Plate(plate.Rim, plate.Openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top);
+        Point3 At(double along) => plate.Frame.Apply(new Point3(0, 0, along));
+        var pieces = plate.Round is { } radius
+            ? [ConvexPiece.Cylinder(At(plate.Bottom), At(plate.Top), radius)]
+            : ConvexCut.Plate(plate.Rim, plate.Openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top);
         ImmutableArray<Outline> holes = [.. plate.Openings, .. round];
         var area = plate.Rim.SignedArea - holes.Sum(h => h.SignedArea);
         yield return new(plate.Name, PartKind.Plate, new(plate.Member), pieces, area * (plate.Top - plate.Bottom), plate.Material)
         {
+            RoundAbout = plate.Round is null ? null : (At(0), (At(1) - At(0)).Unit()),
             Plates = [new(plate.Rim, holes, plate.Frame, plate.Bottom, plate.Top)],
         };
         if (plate is not { Hub: { } hub, Bore: { } inner })

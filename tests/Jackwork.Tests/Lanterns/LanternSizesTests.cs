@@ -65,7 +65,8 @@ public sealed class LanternSizesTests
     {
         double[] rods = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10];
         var rod = LanternSizes.Rod(rods, teeth, pins, distance, 1.1);
-        Assert.All(rods.Where(d => d > (rod ?? 0)), d => Assert.False(new LanternSizes(teeth, pins, distance, d).ContactRatio >= 1.1));
-        Assert.True(rod is null || new LanternSizes(teeth, pins, distance, rod.Value).ContactRatio >= 1.1);
+        bool Serves(double d) => new LanternSizes(teeth, pins, distance, d) is var s && s.ContactRatio >= 1.1 && s.PitchThickness >= d;
+        Assert.DoesNotContain(rods, d => d > (rod ?? 0) && Serves(d));
+        Assert.True(rod is null || Serves(rod.Value));
     });
 }
