@@ -65,6 +65,10 @@ public sealed record MemberSpec
     [Key("Driven as a ratchet wheel, by the pawl of a member that swings.")]
     public RatchetSpec? Ratchet { get; init; }
 
+    /// <summary>Driven by a lantern and its wheel.</summary>
+    [Key("Driven by a lantern of pins and a toothed wheel.")]
+    public LanternSpec? Lantern { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }

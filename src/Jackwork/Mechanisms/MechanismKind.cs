@@ -1,6 +1,7 @@
 using Jackwork.Differentials;
 using Jackwork.Geneva;
 using Jackwork.Guides;
+using Jackwork.Lanterns;
 using Jackwork.Motion;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
@@ -20,6 +21,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
         Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
         Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
         Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
+        Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -98,7 +98,7 @@ public sealed class MeantContacts
 
     private bool IsMesh(Part a, Part b) =>
         a.Kind == PartKind.Wheel && b.Kind == PartKind.Wheel
-        && machine.Drives.OfType<RatioDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
+        && machine.Drives.OfType<GearDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
 
     private static bool IsOneMechanism(Part a, Part b) => a.Serves is { } one && b.Serves == one;
 

@@ -19,6 +19,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("sum", m => m.Sum, "from", s => s.From, SumDriveMaker.Make),
         Of("differential", m => m.Differential, "from", d => d.From, DifferentialDriveMaker.Make),
         Of("ratchet", m => m.Ratchet, "from", r => r.From, RatchetDriveMaker.Make),
+        Of("lantern", m => m.Lantern, "with", l => l.With, LanternDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
     ];
 
