@@ -16,6 +16,12 @@ internal abstract class FlatFollower : Follower
 {
     public override bool EntersHollows => false;
 
+    /// <summary>The face that looks back at this one from the other side of the cam, <paramref name="breadth"/> mm away, on the same member.</summary>
+    public abstract FlatFollower Opposite(double breadth);
+
+    /// <summary>The same face moved towards the shaft by <paramref name="by"/> mm.</summary>
+    public abstract FlatFollower Nearer(double by);
+
     protected static CamSample FromFace(Jet h, Jet w, double pressureAngle, double faceOffset)
     {
         var h1 = h.First / w.First;
@@ -53,6 +59,13 @@ internal sealed class ArmFace(Point2 pivot, double normal, double distance, doub
     private double Height(double q) => Vec2.FromAngle(Zero + Sense * q).Dot(Pivot.FromOrigin) + Distance;
 
     public override double BaseRadius(double least, double most) => Math.Min(Height(least), Height(most));
+
+    // dh/dq = e Left(m) . P.
+    public override int Outward(double q) => Math.Sign(Sense * Vec2.FromAngle(Zero + Sense * q).Left.Dot(Pivot.FromOrigin));
+
+    public override FlatFollower Opposite(double breadth) => new ArmFace(Pivot, Zero - SetOver + Math.PI, breadth - Distance, -middle, SetOver, Sense);
+
+    public override FlatFollower Nearer(double by) => new ArmFace(Pivot, Zero - SetOver, Distance - by, middle, SetOver, Sense);
 
     public override Follower? WithBase(double radius, double least, double most)
     {
@@ -107,6 +120,12 @@ internal sealed class StemFace(double normal, double height, double middle, Vec2
     public override double SetOver { get; } = setOver;
 
     public override double Reach => 1;
+
+    public override int Outward(double q) => Math.Sign(lift);
+
+    public override FlatFollower Opposite(double breadth) => new StemFace(Normal + Math.PI, breadth - height, -middle, travel, SetOver);
+
+    public override FlatFollower Nearer(double by) => new StemFace(Normal, height - by, middle, travel, SetOver);
 
     public override double BaseRadius(double least, double most) => Zero + Math.Min(lift * least, lift * most);
 
