@@ -15,6 +15,9 @@ namespace Jackwork.Cams;
 /// <param name="Clearance">Clearance between this side and the follower while that rests on the first, mm.</param>
 public abstract record CamReturn(double Clearance)
 {
+    /// <summary>The trade's words for the cam.</summary>
+    public abstract string Word { get; }
+
     /// <summary>The follower's contact with this side, by a calculation of its own.</summary>
     /// <param name="cam">The cam whose other side this is.</param>
     internal abstract Rolling Contact(Cam cam);
@@ -33,6 +36,9 @@ public abstract record CamReturn(double Clearance)
 /// <param name="Back">Thickness of the back that holds core and rim, mm.</param>
 public sealed record GrooveWall(double Clearance, CamProfile Profile, CutLoop Loop, double DiscRadius, double Back) : CamReturn(Clearance)
 {
+    /// <inheritdoc/>
+    public override string Word => "groove cam";
+
     internal override Rolling Contact(Cam cam) => Rolling.Within(Loop.AsCut, (RollerFollower)cam.Follower);
 }
 
@@ -45,6 +51,9 @@ public sealed record GrooveWall(double Clearance, CamProfile Profile, CutLoop Lo
 /// <param name="Station">How far along the shaft's axis, from the point that the design gives for it, its middle lies, mm.</param>
 public sealed record SecondDisc(double Clearance, Follower Follower, CamProfile Profile, CutLoop Loop, double BaseRadius, double Station) : CamReturn(Clearance)
 {
+    /// <inheritdoc/>
+    public override string Word => "conjugate cams";
+
     internal override Rolling Contact(Cam cam) => Rolling.On(Loop.AsCut, Follower);
 
     internal override bool Stops(Cam cam, double q) => Follower.Outward(q) == -cam.Follower.Outward(q);
@@ -57,6 +66,9 @@ public sealed record SecondDisc(double Clearance, Follower Follower, CamProfile 
 /// <param name="Breadth">The disc's breadth.</param>
 public sealed record YokeFace(double Clearance, Follower Face, CamProfile Profile, DiscBreadth Breadth) : CamReturn(Clearance)
 {
+    /// <inheritdoc/>
+    public override string Word => "yoke cam";
+
     /// <summary>Distance of the faces from each other, mm.</summary>
     public double Opening => Breadth.Most + Clearance;
 

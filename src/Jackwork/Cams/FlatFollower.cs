@@ -16,6 +16,12 @@ internal abstract class FlatFollower : Follower
 {
     public override bool EntersHollows => false;
 
+    /// <summary>The face's normal out of the cam and its distance from the shaft along it, mm, at a coordinate.</summary>
+    public abstract (Vec2 Normal, double Height) Face(double q);
+
+    /// <summary>Distance of the middle of the face as drawn from the foot of the shaft on it, to the left of the normal at coordinate 0, mm.</summary>
+    public abstract double Middle { get; }
+
     /// <summary>The face that looks back at this one from the other side of the cam, <paramref name="breadth"/> mm away, on the same member.</summary>
     public abstract FlatFollower Opposite(double breadth);
 
@@ -55,6 +61,11 @@ internal sealed class ArmFace(Point2 pivot, double normal, double distance, doub
     public override double SetOver { get; } = setOver;
 
     public override double Reach => Math.Abs(middle);
+
+    // Along the face from the foot of the lever's axis, which itself stands off the shaft's.
+    public override double Middle => middle + Vec2.FromAngle(Zero).Left.Dot(Pivot.FromOrigin);
+
+    public override (Vec2 Normal, double Height) Face(double q) => (Vec2.FromAngle(Zero + Sense * q), Height(q));
 
     private double Height(double q) => Vec2.FromAngle(Zero + Sense * q).Dot(Pivot.FromOrigin) + Distance;
 
@@ -114,6 +125,10 @@ internal sealed class StemFace(double normal, double height, double middle, Vec2
 
     /// <summary>How much the face rises from the shaft for a mm of travel.</summary>
     public double Lift => lift;
+
+    public override double Middle => middle + drift * SetOver;
+
+    public override (Vec2 Normal, double Height) Face(double q) => (Vec2.FromAngle(Normal), Zero + lift * q);
 
     public override bool Turns => false;
 

@@ -49,6 +49,9 @@ public sealed record CamSpec
     [Key("A second flat face, which makes a yoke round the disc.")]
     public YokeSpec? Yoke { get; init; }
 
+    /// <summary>Whether it drives its follower both ways.</summary>
+    internal bool IsPositive => Groove is not null || Second is not null || Yoke is not null;
+
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }
