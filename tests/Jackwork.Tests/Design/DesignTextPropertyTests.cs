@@ -148,6 +148,7 @@ public sealed class DesignTextPropertyTests
         ["members", _, "body", "bush" or "guide"] or ["members", _, "rod", "bends" or "ends"] or ["members", _, "slide", "through"] => true,
         ["members", _, "belt", "teeth" or "diameters"] or ["members", _, "gear", "shift" or "bores" or "at" or "hubs"] => true,
         ["members", _, "geneva", "bores" or "hubs" or "at"] => true,
+        ["members", _, "cam", "groove" or "second" or "yoke"] or ["members", _, "cam", "second", "follower", "facing"] => true,
         ["members", _, "slot", "pin-along"] or ["members", _, "cam", "follower", "facing"] => true,
         ["timing", _, "moves", _, "points"] or ["rules", _, "while" or "keep", "between"] => true,
         ["case", "open" or "openings"] or ["case", "openings", _, "size"] => true,
