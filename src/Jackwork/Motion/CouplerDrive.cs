@@ -1,0 +1,97 @@
+using Jackwork.Geometry;
+
+namespace Jackwork.Motion;
+
+/// <summary>A coupler: the link between a pin P of the member that carries it and a pin Q of another, made as a member of its own that may carry things.</summary>
+/// <remarks>
+/// <para>The link's length L is kept by the rod between the two members (<see cref="RodDrive"/>), which is solved first;
+/// the coupler turns about P so that it points at Q. In the frame of its carrier, with a its axis, u the unit direction
+/// from P to Q as drawn, v = a x u and d = Q - P:</para>
+/// <para>cos q = d . u / |d|, sin q = d . v / |d|, q = atan2(d . v, d . u).</para>
+/// <para>The other way Q = P + L (u cos q + v sin q), carried into the frame of the other member's carrier. On a pivot with foot F and
+/// arms U, V (<see cref="CarriedPoint"/>), w = Q - F: q_other = atan2(w . V, w . U). On a slide along t: q_other = (Q - Q0) . t.</para>
+/// <para>R. L. Norton, Design of Machinery, sections 4.5 (four-bar) and 4.6 (crank and slider), vector loop (from memory).</para>
+/// </remarks>
+public sealed class CouplerDrive : Relation
+{
+    private readonly JointKind otherKind;
+    private readonly CarriedPoint other;
+    private readonly Path otherToOwn;
+    private readonly Path ownToOther;
+    private readonly Vec3 u;
+    private readonly Vec3 v;
+
+    /// <summary>A coupler between two pins as drawn.</summary>
+    /// <param name="members">All members.</param>
+    /// <param name="driver">The member with the far pin Q.</param>
+    /// <param name="driven">The coupler itself; its pivot stands at P.</param>
+    /// <param name="ownPin">P as drawn.</param>
+    /// <param name="otherPin">Q as drawn.</param>
+    /// <param name="length">Length between the pins as made, mm.</param>
+    public CouplerDrive(IReadOnlyList<Member> members, int driver, int driven, Point3 ownPin, Point3 otherPin, double length)
+        : base(driver, driven)
+    {
+        (OwnPin, OtherPin, Length) = (ownPin, otherPin, length);
+        var (own, far) = (members[driven], members[driver]);
+        otherKind = far.Joint.Kind;
+        other = new(far.Joint, otherPin);
+        otherToOwn = Path.Between(members, far.Carrier, own.Carrier);
+        ownToOther = Path.Between(members, own.Carrier, far.Carrier);
+        u = (otherPin - ownPin).Across(own.Joint.Along).Unit();
+        v = own.Joint.Along.Cross(u);
+    }
+
+    /// <summary>The pin on its carrier, as drawn: the coupler's pivot.</summary>
+    public Point3 OwnPin { get; }
+
+    /// <summary>The pin on the other member, as drawn.</summary>
+    public Point3 OtherPin { get; }
+
+    /// <summary>Length between the pins as made, mm.</summary>
+    public double Length { get; }
+
+    /// <inheritdoc/>
+    public override string Kind => "coupler";
+
+    internal override bool GoesBack => false;
+
+    internal override IEnumerable<int> Needs(End unknown) => unknown == End.Driven
+        ? otherToOwn.Members.Append(Driver).Where(m => m != Driven)
+        : ownToOther.Members.Append(Driven).Where(m => m != Driver);
+
+    internal override int DrawnBranch(End unknown) => 1;
+
+    internal override MemberState Solve(End unknown, ReadOnlySpan<MemberState> states, in History history, out int branch, out double miss)
+    {
+        (branch, miss) = (1, 0);
+        if (unknown == End.Driven)
+        {
+            var d = otherToOwn.Point(other.At(states[Driver]), states) - OwnPin;
+            return Pointing(d.Dot(u), d.Dot(v), history.Before.Value);
+        }
+
+        var s = states[Driven];
+        var q = ownToOther.Point(Jet3.Along(Length * u, s.Cos) + Jet3.Along(Length * v, s.Sin) + (OwnPin - default(Point3)), states);
+        var w = q - other.Foot;
+        return otherKind == JointKind.Slide ? new(w.Dot(other.U), default, default) : Pointing(w.Dot(other.U), w.Dot(other.V), history.Before.Value);
+    }
+
+    // How far the far pin stands off the line on which the coupler points; the rod answers for the distance along it.
+    internal override double Residual(ReadOnlySpan<MemberState> states)
+    {
+        var d = otherToOwn.Point(other.At(states[Driver]), states).Point - OwnPin;
+        var (sin, cos) = Math.SinCos(states[Driven].Q.Value);
+        return d.Across(cos * u + sin * v).Length;
+    }
+
+    internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states) => null;
+
+    internal override string DescribeMiss(double miss) => "";
+
+    // The angle of (x, y), as many whole turns on as brings it next to where the member was.
+    private static MemberState Pointing(Jet x, Jet y, double near)
+    {
+        var q = Jet.Atan2(y, x);
+        return MemberState.Of(JointKind.Pivot, q + 2 * Math.PI * Math.Round((near - q.Value) / (2 * Math.PI)));
+    }
+}
