@@ -92,8 +92,11 @@ public sealed class BodyFrames
 
         var b = q[(i + 1) % q.Length];
 
-        // A shaft that goes round starts again at the seam.
-        var next = i + 1 == q.Length && machine.Turns[m] is { } turns ? b.Value + turns.Value * machine.Performance.Length : b.Value;
+        // What goes round starts again at the seam: a shaft as the wheels tell, all else less than half a turn on.
+        var next = i + 1 < q.Length ? b.Value
+            : machine.Turns[m] is { } turns ? b.Value + turns.Value * machine.Performance.Length
+            : machine.Members[m].Joint.Kind == JointKind.Pivot ? b.Value + 2 * Math.PI * Math.Round((a.Value - b.Value) / (2 * Math.PI))
+            : b.Value;
         return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
     }
 }

@@ -2,8 +2,8 @@ using Jackwork.Geometry;
 
 namespace Jackwork.Motion;
 
-/// <summary>The path of a point fixed on a member, as seen from the case: for a point of a coupler, its coupler curve.</summary>
-public static class PointPath
+/// <summary>The locus of a point fixed on a member, as seen from the case: for a point of a coupler, its coupler curve.</summary>
+public static class Locus
 {
     /// <summary>Where the point stands at each step of the performance, mm, with exact derivatives per rad of crank.</summary>
     /// <param name="motion">The solved performance.</param>
