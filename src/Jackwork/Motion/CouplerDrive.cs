@@ -4,11 +4,11 @@ namespace Jackwork.Motion;
 
 /// <summary>A coupler: the link between a pin P of the member that carries it and a pin Q of another, made as a member of its own that may carry things.</summary>
 /// <remarks>
-/// <para>The link's length L is kept by the rod between the two members (<see cref="RodDrive"/>), which is solved first;
-/// the coupler turns about P so that it points at Q. In the frame of its carrier, with a its axis, u the unit direction
-/// from P to Q as drawn, v = a x u and d = Q - P:</para>
-/// <para>cos q = d . u / |d|, sin q = d . v / |d|, q = atan2(d . v, d . u).</para>
-/// <para>The other way Q = P + L (u cos q + v sin q), carried into the frame of the other member's carrier. On a pivot with foot F and
+/// <para>The link's length is kept by the rod between the two members (<see cref="RodDrive"/>), which is solved first;
+/// the coupler turns about P so that it points at Q. In the frame of its carrier, with a its axis, h the part of Q - P along a, which stays, u the
+/// unit direction of the rest as drawn, v = a x u and d = Q - P - h:</para>
+/// <para>q = atan2(d . v, d . u).</para>
+/// <para>The other way Q = P + h + L (u cos q + v sin q) with L = |d|, carried into the frame of the other member's carrier. On a pivot with foot F and
 /// arms U, V (<see cref="CarriedPoint"/>), w = Q - F: q_other = atan2(w . V, w . U). On a slide along t: q_other = (Q - Q0) . t.</para>
 /// <para>R. L. Norton, Design of Machinery, sections 4.5 (four-bar) and 4.6 (crank and slider), vector loop (from memory).</para>
 /// </remarks>
@@ -18,8 +18,10 @@ public sealed class CouplerDrive : Relation
     private readonly CarriedPoint other;
     private readonly Path otherToOwn;
     private readonly Path ownToOther;
+    private readonly Vec3 h;
     private readonly Vec3 u;
     private readonly Vec3 v;
+    private readonly Point3 near;
 
     /// <summary>A coupler between two pins as drawn.</summary>
     /// <param name="members">All members.</param>
@@ -27,18 +29,20 @@ public sealed class CouplerDrive : Relation
     /// <param name="driven">The coupler itself; its pivot stands at P.</param>
     /// <param name="ownPin">P as drawn.</param>
     /// <param name="otherPin">Q as drawn.</param>
-    /// <param name="length">Length between the pins as made, mm.</param>
+    /// <param name="length">Distance of the pins as made, mm.</param>
     public CouplerDrive(IReadOnlyList<Member> members, int driver, int driven, Point3 ownPin, Point3 otherPin, double length)
         : base(driver, driven)
     {
-        (OwnPin, OtherPin, Length) = (ownPin, otherPin, length);
         var (own, far) = (members[driven], members[driver]);
         otherKind = far.Joint.Kind;
         other = new(far.Joint, otherPin);
         otherToOwn = Path.Between(members, far.Carrier, own.Carrier);
         ownToOther = Path.Between(members, own.Carrier, far.Carrier);
-        u = (otherPin - ownPin).Across(own.Joint.Along).Unit();
-        v = own.Joint.Along.Cross(u);
+        var across = (otherPin - ownPin).Across(own.Joint.Along);
+        h = otherPin - ownPin - across;
+        (u, v) = (across.Unit(), own.Joint.Along.Cross(across.Unit()));
+        near = ownPin + h;
+        (OwnPin, OtherPin, Length) = (ownPin, otherPin, Math.Sqrt(length * length - h.Dot(h)));
     }
 
     /// <summary>The pin on its carrier, as drawn: the coupler's pivot.</summary>
@@ -47,7 +51,7 @@ public sealed class CouplerDrive : Relation
     /// <summary>The pin on the other member, as drawn.</summary>
     public Point3 OtherPin { get; }
 
-    /// <summary>Length between the pins as made, mm.</summary>
+    /// <summary>Distance of the two pins' axes as made L, mm.</summary>
     public double Length { get; }
 
     /// <inheritdoc/>
@@ -66,12 +70,12 @@ public sealed class CouplerDrive : Relation
         (branch, miss) = (1, 0);
         if (unknown == End.Driven)
         {
-            var d = otherToOwn.Point(other.At(states[Driver]), states) - OwnPin;
+            var d = otherToOwn.Point(other.At(states[Driver]), states) - near;
             return Pointing(d.Dot(u), d.Dot(v), history.Before.Value);
         }
 
         var s = states[Driven];
-        var q = ownToOther.Point(Jet3.Along(Length * u, s.Cos) + Jet3.Along(Length * v, s.Sin) + (OwnPin - default(Point3)), states);
+        var q = ownToOther.Point(Jet3.Along(Length * u, s.Cos) + Jet3.Along(Length * v, s.Sin) + (near - default(Point3)), states);
         var w = q - other.Foot;
         return otherKind == JointKind.Slide ? new(w.Dot(other.U), default, default) : Pointing(w.Dot(other.U), w.Dot(other.V), history.Before.Value);
     }
@@ -79,7 +83,7 @@ public sealed class CouplerDrive : Relation
     // How far the far pin stands off the line on which the coupler points; the rod answers for the distance along it.
     internal override double Residual(ReadOnlySpan<MemberState> states)
     {
-        var d = otherToOwn.Point(other.At(states[Driver]), states).Point - OwnPin;
+        var d = otherToOwn.Point(other.At(states[Driver]), states).Point - near;
         var (sin, cos) = Math.SinCos(states[Driven].Q.Value);
         return d.Across(cos * u + sin * v).Length;
     }

@@ -14,13 +14,13 @@ namespace Jackwork.Tests.Linkages;
 public sealed class CouplerDriveTests
 {
     // A crank-rocker with room to spare: a + d < b + c, |b - c| < d - a.
-    private static readonly Gen<Coupled> Bars = Gen.Select(Gen.Double[5, 30], Gen.Double[1.3, 2], Gen.Double[0.2, 0.8], Gen.Double[0.4, 2], Gen.Double[-3, 3], Gen.Bool)
-        .Select((a, wide, part, p, delta, open) =>
+    private static readonly Gen<Coupled> Bars = Gen.Select(Gen.Double[5, 30], Gen.Double[1.3, 2], Gen.Double[0.2, 0.8], Gen.Double[0.4, 2], Gen.Double[-3, 3], Gen.Bool, Gen.Double[-20, 20])
+        .Select((a, wide, part, p, delta, open, beside) =>
         {
             var d = a * (2 * wide + 1);
             var sum = (a + d) * wide;
             var difference = (d - a) * (2 * part - 1) * 0.8;
-            return new Coupled(a, (sum + difference) / 2, (sum - difference) / 2, d, p * a * 3, delta, open);
+            return new Coupled(a, (sum + difference) / 2, (sum - difference) / 2, d, p * a * 3, delta, open) { Beside = beside };
         });
 
     [Fact]
@@ -90,9 +90,12 @@ public sealed class CouplerDriveTests
     }
 
     private const string Script = """
-        import json, sys
+        import json, sys, warnings
         import numpy as np
         from scipy.optimize import fsolve
+
+        # The last bit is asked for; that no more can be had is no news.
+        warnings.simplefilter('ignore', RuntimeWarning)
         rows = []
         for j in json.load(sys.stdin):
             def loop(x, t):

@@ -19,14 +19,16 @@ namespace Jackwork.Tests.Linkages;
 /// <param name="Open">Whether the rocker's pin lies to the left of the line from the crank's pin to the rocker's pivot.</param>
 internal readonly record struct Coupled(double A, double B, double C, double D, double P, double Delta, bool Open)
 {
+    /// <summary>How far the rocker's pin lies beside the crank's along their axes, mm.</summary>
+    public double Beside { get; init; }
+
     /// <summary>The machine drawn at a crank angle, the coupler on the crank or on the rocker.</summary>
     public string Text(double theta2, bool onRocker)
     {
         var a = Complex.FromPolarCoordinates(A, theta2);
         var b = FourBar.Meet(a, B, D, C, Open);
-        var own = onRocker ? b : a;
-        return Head() + Pivot("crank", default, new(0, 0, 1)) + Pivot("rocker", new(D, 0, 0), new(0, 0, 1), Rod("crank", At(a), At(b)))
-            + Pivot("link", At(own), new(0, 0, 1), $"coupler: {{of: rocker, point: {List(At(X(theta2)))}}}", onRocker ? "rocker" : "crank");
+        return Head() + Pivot("crank", default, new(0, 0, 1)) + Pivot("rocker", new(D, 0, 0), new(0, 0, 1), Rod("crank", At(a), At(b, Beside)))
+            + Pivot("link", onRocker ? At(b, Beside) : At(a), new(0, 0, 1), $"coupler: {{of: rocker, point: {List(At(X(theta2)))}}}", onRocker ? "rocker" : "crank");
     }
 
     /// <summary>The point at a crank angle, by the two circles.</summary>
@@ -44,5 +46,5 @@ internal readonly record struct Coupled(double A, double B, double C, double D, 
         return [.. Locus.Of(motion, motion.Machine.IndexOf("link"), At(x)).Select((point, i) => (drawn + motion.Machine.Performance.At(i), point))];
     }
 
-    private static Point3 At(Complex z) => new(z.Real, z.Imaginary, 0);
+    private static Point3 At(Complex z, double beside = 0) => new(z.Real, z.Imaginary, beside);
 }
