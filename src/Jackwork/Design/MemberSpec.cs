@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>One moving part and what makes it move.</summary>
-[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has `gear`, `belt`, `rod`, `slot`, `geneva` or `cam`. Names are lower-case letters, digits and hyphens.", """
+[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has `gear`, `belt`, `rod`, `coupler`, `slot`, `geneva` or `cam`. Names are lower-case letters, digits and hyphens.", """
     members:
       shaft:
         note: the hand turns this one
@@ -40,6 +40,10 @@ public sealed record MemberSpec
     /// <summary>Driven by a rod between two pins.</summary>
     [Key("Driven by a rod between two pins.")]
     public RodSpec? Rod { get; init; }
+
+    /// <summary>A coupler.</summary>
+    [Key("It is the rod that drives another member, made as a plate that carries things.")]
+    public CouplerSpec? Coupler { get; init; }
 
     /// <summary>Driven by a pin in a slot.</summary>
     [Key("Driven by a pin in a straight slot.")]

@@ -1,4 +1,5 @@
 using Jackwork.Geneva;
+using Jackwork.Linkages;
 using Jackwork.Motion;
 
 namespace Jackwork.Mechanisms;
@@ -11,6 +12,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     /// <summary>All kinds, in the order of the result.</summary>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
+        Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
     ];
 

@@ -27,14 +27,15 @@ public sealed class CouplerDrive : Relation
     /// <param name="members">All members.</param>
     /// <param name="driver">The member with the far pin Q.</param>
     /// <param name="driven">The coupler itself; its pivot stands at P.</param>
+    /// <param name="of">The member that the rod in question drives: one end of it.</param>
     /// <param name="ownPin">P as drawn.</param>
     /// <param name="otherPin">Q as drawn.</param>
     /// <param name="length">Distance of the pins as made, mm.</param>
-    public CouplerDrive(IReadOnlyList<Member> members, int driver, int driven, Point3 ownPin, Point3 otherPin, double length)
+    public CouplerDrive(IReadOnlyList<Member> members, int driver, int driven, int of, Point3 ownPin, Point3 otherPin, double length)
         : base(driver, driven)
     {
         var (own, far) = (members[driven], members[driver]);
-        otherKind = far.Joint.Kind;
+        (Of, otherKind) = (of, far.Joint.Kind);
         other = new(far.Joint, otherPin);
         otherToOwn = Path.Between(members, far.Carrier, own.Carrier);
         ownToOther = Path.Between(members, own.Carrier, far.Carrier);
@@ -44,6 +45,9 @@ public sealed class CouplerDrive : Relation
         near = ownPin + h;
         (OwnPin, OtherPin, Length) = (ownPin, otherPin, Math.Sqrt(length * length - h.Dot(h)));
     }
+
+    /// <summary>The member that the rod drives whose place the coupler takes.</summary>
+    public int Of { get; }
 
     /// <summary>The pin on its carrier, as drawn: the coupler's pivot.</summary>
     public Point3 OwnPin { get; }
@@ -56,6 +60,9 @@ public sealed class CouplerDrive : Relation
 
     /// <inheritdoc/>
     public override string Kind => "coupler";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is the coupler to {driver}";
 
     internal override bool GoesBack => false;
 

@@ -59,6 +59,16 @@ public sealed class EccentricDrive : Relation
     /// <inheritdoc/>
     public override string Kind => "eccentric";
 
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is moved by an eccentric on {driver}, by {(Spec.Strap is not null ? "a strap" : Spec.Flat is not null ? "a flat face" : "a roller")}";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) =>
+    [
+        ($"middle of the eccentric of {nameOf(Driven)}", Spec.Centre, null),
+        ($"{(Spec.Strap is not null ? "strap pin" : Spec.Flat is not null ? "face" : "roller")} of {nameOf(Driven)}", Spec.At, Spec.Flat is null ? null : Facing),
+    ];
+
     /// <summary>The direction that a flat face looks as drawn: as said, else along the travel or across the lever, towards the disc's middle.</summary>
     /// <param name="spec">The eccentric as designed.</param>
     /// <param name="shaft">Unit direction of the shaft.</param>

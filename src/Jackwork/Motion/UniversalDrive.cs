@@ -24,11 +24,12 @@ public sealed class UniversalDrive : Relation
     /// <param name="driver">The driving shaft.</param>
     /// <param name="driven">The driven shaft.</param>
     /// <param name="spec">The joint as designed.</param>
+    /// <param name="middle">Where the two axes meet, mm.</param>
     /// <param name="fork">Direction of the driver's arm as drawn; taken square to its axis.</param>
-    public UniversalDrive(IReadOnlyList<Member> members, int driver, int driven, UniversalSpec spec, Vec3 fork)
+    public UniversalDrive(IReadOnlyList<Member> members, int driver, int driven, UniversalSpec spec, Point3 middle, Vec3 fork)
         : base(driver, driven)
     {
-        (driverJoint, drivenJoint, Spec) = (members[driver].Joint, members[driven].Joint, spec);
+        (driverJoint, drivenJoint, Spec, Middle) = (members[driver].Joint, members[driven].Joint, spec, middle);
         var (a1, a2) = (driverJoint.Along, drivenJoint.Along);
         Sense = Math.Sign(a1.Dot(a2));
         one = Arm.Of(a1, fork.Across(a1).Unit());
@@ -38,6 +39,9 @@ public sealed class UniversalDrive : Relation
 
     /// <summary>The joint as designed.</summary>
     public UniversalSpec Spec { get; }
+
+    /// <summary>Where the two axes meet, the middle of the cross, mm.</summary>
+    public Point3 Middle { get; }
 
     /// <summary>The angle between the shafts b, rad, 0 for shafts in line.</summary>
     public double Angle { get; }
@@ -54,7 +58,22 @@ public sealed class UniversalDrive : Relation
     /// <inheritdoc/>
     public override string Kind => "universal";
 
+    /// <inheritdoc/>
+    public override string Word => "universal joint";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is turned by {driver} through a universal joint";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"fork of the universal joint of {nameOf(Driven)}", Middle, DriverArm)];
+
     internal override Rational? TurnsOfDriven => new Rational(Sense, 1);
+
+    internal override bool IsEven => false;
+
+    internal override double Turned(double driver) => DrivenAt(MemberState.Of(JointKind.Pivot, Jet.Constant(driver))).Value;
+
+    internal override double TurnedBack(double driven, int forward) => DriverAt(MemberState.Of(JointKind.Pivot, Jet.Constant(driven))).Value;
 
     /// <summary>The driven shaft's coordinate, rad, for the driver's.</summary>
     internal Jet DrivenAt(in MemberState driver) => Follow(driver, one, drivenJoint.Along, two, 1);
