@@ -16,10 +16,10 @@ public static class LinkOutline
         {
             var (a, b, c) = (hull[i], hull[(i + 1) % hull.Count], hull[(i + 2) % hull.Count]);
             var (n, next) = (Outward(a, b), Outward(b, c));
-            var turn = Math.Atan2(n.Cross(next), n.Dot(next));
 
-            // A link of two points turns right round at each; rounding must not tell which way.
-            turn = hull.Count == 2 ? Math.PI : turn;
+            // All turns go left; a link turns half round at its ends, where rounding must not tell which way.
+            var turn = Math.Atan2(n.Cross(next), n.Dot(next));
+            turn = turn < -Math.PI / 2 ? turn + 2 * Math.PI : turn;
             segments.Add(new(a + radius * n, b + radius * n, 0));
             segments.Add(Segment.Arc(b, radius, n.Angle, turn));
         }
@@ -33,7 +33,16 @@ public static class LinkOutline
     private static List<Point2> Hull(List<Point2> sorted)
     {
         List<Point2> lower = Chain(sorted), upper = Chain(Enumerable.Reverse(sorted));
-        return [.. lower[..^1], .. upper[..^1]];
+        List<Point2> hull = [.. lower[..^1], .. upper[..^1]];
+        for (var i = hull.Count - 1; i >= 0 && hull.Count > 2; i--)
+        {
+            if (IsPassed(hull[(i + hull.Count - 1) % hull.Count], hull[i], hull[(i + 1) % hull.Count]))
+            {
+                hull.RemoveAt(i);
+            }
+        }
+
+        return hull;
     }
 
     private static List<Point2> Chain(IEnumerable<Point2> points)
@@ -41,7 +50,7 @@ public static class LinkOutline
         var chain = new List<Point2>();
         foreach (var p in points)
         {
-            while (chain.Count > 1 && (chain[^1] - chain[^2]).Cross(p - chain[^1]) <= Straight * (chain[^1] - chain[^2]).Length * (p - chain[^1]).Length)
+            while (chain.Count > 1 && (chain[^1] - chain[^2]).Cross(p - chain[^1]) <= 0)
             {
                 chain.RemoveAt(chain.Count - 1);
             }
@@ -51,6 +60,10 @@ public static class LinkOutline
 
         return chain;
     }
+
+    // Whether the way from a to c passes b in a straight line.
+    private static bool IsPassed(Point2 a, Point2 b, Point2 c) =>
+        (b - a).Dot(c - b) > 0 && Math.Abs((b - a).Cross(c - b)) <= Straight * (b - a).Length * (c - b).Length;
 
     /// <summary>Sine of the angle below which three points count as in line, and no arc is made at the middle one.</summary>
     private const double Straight = 1e-9;
