@@ -45,6 +45,10 @@ public sealed record MemberSpec
     [Key("Driven by a rod between two pins.")]
     public RodSpec? Rod { get; init; }
 
+    /// <summary>A coupler.</summary>
+    [Key("It is the rod that drives another member, made as a plate that carries things.")]
+    public CouplerSpec? Coupler { get; init; }
+
     /// <summary>Driven by a pin in a slot.</summary>
     [Key("Driven by a pin in a straight slot.")]
     public SlotSpec? Slot { get; init; }

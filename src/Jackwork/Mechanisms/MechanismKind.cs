@@ -2,6 +2,7 @@ using Jackwork.Differentials;
 using Jackwork.Geneva;
 using Jackwork.Guides;
 using Jackwork.Lanterns;
+using Jackwork.Linkages;
 using Jackwork.Motion;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
@@ -16,6 +17,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     /// <summary>All kinds, in the order of the result.</summary>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
+        Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
         new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
         Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),

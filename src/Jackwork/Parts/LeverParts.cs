@@ -25,14 +25,14 @@ internal static class LeverParts
 
     private static readonly Material Steel = Material.Named("steel");
 
-    /// <summary>The parts of every member that is no shaft and not bare.</summary>
+    /// <summary>The parts of every member that is neither shaft nor coupler and not bare.</summary>
     public static IEnumerable<Part> Of(Proof proof)
     {
         var machine = proof.Machine;
         for (var m = 0; m < machine.Members.Count; m++)
         {
             var body = machine.Design.Members[machine.Members[m].Name].Body;
-            if (ShaftParts.IsShaft(machine, m) || body is { Bare: true })
+            if (ShaftParts.IsShaft(machine, m) || machine.Drives[m] is CouplerDrive || body is { Bare: true })
             {
                 continue;
             }

@@ -19,6 +19,7 @@ internal static class NewMember
         new SlotStarter(),
         new GenevaStarter(),
         new LanternStarter(),
+        new CouplerStarter(),
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
