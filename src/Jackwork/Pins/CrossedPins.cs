@@ -54,7 +54,7 @@ public sealed record CrossedPins(double DriverCircle, double DrivenCircle, doubl
     {
         var (sin, cos) = Jet.SinCos(y);
         var d = -DrivenCircle * cos + Edge;
-        var root = d.Value > 0 ? Jet.Sqrt(-Jet.Square(d) + DrivenPin * DrivenPin) : Jet.Constant(DrivenPin);
+        var root = d.Value <= 0 ? Jet.Constant(DrivenPin) : d.Value >= DrivenPin ? Jet.Constant(0) : Jet.Sqrt(-Jet.Square(d) + DrivenPin * DrivenPin);
         return Asin(1 / DriverCircle * (DrivenCircle * sin - root - DriverPin));
     }
 
