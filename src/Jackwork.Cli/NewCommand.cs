@@ -7,6 +7,15 @@ namespace Jackwork.Cli;
 /// <summary><c>jackwork new FOLDER [--like EXAMPLE]</c>.</summary>
 internal sealed class NewCommand : Command<NewCommand.Settings>
 {
+    private const string First = "nodding-bird";
+
+    // Names every example that there is.
+    [AttributeUsage(AttributeTargets.Property)]
+    private sealed class ExampleDescriptionAttribute : DescriptionAttribute
+    {
+        public override string Description => $"The example to start from: {First} (if not given), {string.Join(", ", Examples.Names.Where(n => n != First))}.";
+    }
+
     /// <summary>Its settings.</summary>
     public sealed class Settings : CommandSettings
     {
@@ -17,8 +26,8 @@ internal sealed class NewCommand : Command<NewCommand.Settings>
 
         /// <summary>The example to start from.</summary>
         [CommandOption("--like <EXAMPLE>")]
-        [Description("The example to start from: nodding-bird (if not given), keeper or gardener.")]
-        public string Like { get; init; } = "nodding-bird";
+        [ExampleDescription]
+        public string Like { get; init; } = First;
     }
 
     /// <inheritdoc/>

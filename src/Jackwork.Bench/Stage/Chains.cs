@@ -16,7 +16,7 @@ internal sealed class Chains(Machine machine)
         {
             PartKind.Cam => "a cam",
             PartKind.Wheel => "a toothed wheel",
-            PartKind.Geneva => "a plate of a Geneva wheel",
+            PartKind.Plate => $"a plate of a {part.Serves?.Word ?? "mechanism"}",
             PartKind.Hub => "a hub",
             PartKind.Shaft => "a shaft",
             PartKind.Axle => "an axle",
@@ -47,7 +47,7 @@ internal sealed class Chains(Machine machine)
         var first = true;
         for (var m = member; m != Member.Case && machine.Drives[m].Driver != Member.Case; m = machine.Drives[m].Driver)
         {
-            words += (first ? "" : ", which ") + How(machine.Drives[m]);
+            words += (first ? "" : ", which ") + machine.Drives[m].How(Name(machine.Drives[m].Driver));
             first = false;
         }
 
@@ -57,7 +57,7 @@ internal sealed class Chains(Machine machine)
     /// <summary>What a member moves next.</summary>
     public string Drives(int member)
     {
-        var next = machine.Drives.Where(d => member != Member.Case && d.Driver == member).Select(d => $"{Name(d.Driven)} ({Word(d)})").ToList();
+        var next = machine.Drives.Where(d => member != Member.Case && d.Driver == member).Select(d => $"{Name(d.Driven)} ({d.Word})").ToList();
         return next.Count == 0 ? "It drives nothing further." : $"It drives {List(next)}.";
     }
 
@@ -72,19 +72,6 @@ internal sealed class Chains(Machine machine)
 
         return chain;
     }
-
-    private string How(Drive drive) => drive switch
-    {
-        RatioDrive { Gear: { } gear } => $"is geared {string.Join(" to ", gear.Teeth)} with {Name(drive.Driver)}",
-        RatioDrive => $"is driven by a belt from {Name(drive.Driver)}",
-        CamDrive => $"follows its cam on {Name(drive.Driver)}",
-        RodDrive => $"is moved by a rod from {Name(drive.Driver)}",
-        SlotDrive => $"is moved by a pin in a slot from {Name(drive.Driver)}",
-        GenevaDrive geneva => $"is turned as a Geneva wheel by {Name(drive.Driver)}, one of {geneva.Law.Slots} slots for each of its turns",
-        _ => $"is moved by {Name(drive.Driver)}",
-    };
-
-    private static string Word(Drive drive) => drive switch { SlotDrive => "pin and slot", GenevaDrive => "Geneva wheel", _ => drive.Kind };
 
     private string Name(int member) => member == Member.Case ? "the case" : machine.NameOf(member);
 

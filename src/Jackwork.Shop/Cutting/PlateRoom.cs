@@ -30,9 +30,11 @@ internal readonly record struct Patch(Point2 Centre, double Width, double Height
 
 /// <summary>Looks for free rectangles on a plate, between bore and rim, clear of holes, marks and what is already placed.</summary>
 /// <param name="outline">The plate's rim, round the origin.</param>
+/// <param name="bore">Radius of the bore, mm; 0 for none.</param>
 /// <param name="holes">Bore and holes.</param>
+/// <param name="openings">What else is cut out.</param>
 /// <param name="marks">Engraved lines to keep clear of.</param>
-internal sealed class PlateRoom(Outline outline, ImmutableArray<Hole> holes, ImmutableArray<Segment> marks)
+internal sealed class PlateRoom(Outline outline, double bore, ImmutableArray<Hole> holes, ImmutableArray<Outline> openings, ImmutableArray<Segment> marks)
 {
     /// <summary>Clear distance kept between lettering and any edge, mm: the rounding of an edge and the wander of a cutter.</summary>
     public const double Clear = 1;
@@ -46,7 +48,6 @@ internal sealed class PlateRoom(Outline outline, ImmutableArray<Hole> holes, Imm
     /// <summary>A free patch of the given size, mm, best place first: level, near the top, half way from bore to rim; none when there is no room.</summary>
     public Patch? Find(double width, double height)
     {
-        var boreRadius = holes[0].Diameter / 2;
         var places =
             from i in Enumerable.Range(0, Directions)
             let angle = 2 * Math.PI * i / Directions
@@ -59,7 +60,7 @@ internal sealed class PlateRoom(Outline outline, ImmutableArray<Hole> holes, Imm
             foreach (var share in Enumerable.Range(0, Distances).Select(i => (i + 0.5) / Distances).OrderBy(s => Math.Abs(s - 0.5)))
             {
                 // No point between the origin and the first crossing of the rim is outside the plate.
-                var centre = Point2.Origin + (boreRadius + share * (rim - boreRadius)) * Vec2.FromAngle(angle);
+                var centre = Point2.Origin + (bore + share * (rim - bore)) * Vec2.FromAngle(angle);
                 var patch = new Patch(centre, width, height, turn);
                 if (IsFree(patch))
                 {
@@ -87,7 +88,8 @@ internal sealed class PlateRoom(Outline outline, ImmutableArray<Hole> holes, Imm
             }
         }
 
-        return !marks.Any(Crossed) && !outline.Segments.Any(Crossed)
+        return !openings.Any(o => o.Segments.Any(Crossed) || o.DistanceTo(patch.Centre) is > 0 and var clear && Crossing.Winding(o, patch.Centre, clear) != 0)
+            && !marks.Any(Crossed) && !outline.Segments.Any(Crossed)
             && !taken.Any(t => t.Holds(patch.Centre) || t.Sides().Any(Crossed));
 
         bool Crossed(Segment s) => Crossing.Meets(patch.Seen(s), halfWidth, halfHeight);

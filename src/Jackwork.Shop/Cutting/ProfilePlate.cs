@@ -8,19 +8,22 @@ namespace Jackwork.Shop.Cutting;
 
 /// <summary>A flat part to be cut: a cam, gear or lever with its bore about the origin. Lengths mm, angles rad, seen from its engraved face.</summary>
 /// <param name="Name">Name engraved on it.</param>
-/// <param name="Outline">Its rim as it shall be cut, running once round the bore.</param>
-/// <param name="BoreDiameter">Diameter of the hole for the shaft, at the origin, mm.</param>
+/// <param name="Outline">Its rim as it shall be cut, running once round the origin.</param>
+/// <param name="BoreDiameter">Diameter of the hole for the shaft, at the origin, mm; null for none.</param>
 /// <param name="TimingMark">Direction of the radial mark by which it is set on its shaft, rad counter-clockwise from x; none leaves it out.</param>
 /// <param name="Holes">Further holes.</param>
 /// <param name="Notes">Further lines of lettering, such as module and number of teeth.</param>
 public sealed record ProfilePlate(
     string Name,
     Outline Outline,
-    double BoreDiameter,
+    double? BoreDiameter,
     double? TimingMark,
     ImmutableArray<Hole> Holes,
     ImmutableArray<string> Notes)
 {
+    /// <summary>What is cut out of it besides round holes, each counter-clockwise.</summary>
+    public ImmutableArray<Outline> Openings { get; init; } = [];
+
     // Heights of engraved capitals tried, mm: the nominal heights of ISO 3098-0:1997 (from memory), each the one before over root 2.
     private static readonly double[] Heights = [5, 3.5, 2.5, 1.8];
 
@@ -39,7 +42,7 @@ public sealed record ProfilePlate(
     /// <exception cref="ArgumentException">The bore or a hole has no size, or breaks through the outline.</exception>
     public PlateDrawing Draw()
     {
-        ImmutableArray<Hole> all = [new(Point2.Origin, BoreDiameter), .. Holes];
+        ImmutableArray<Hole> all = [.. BoreDiameter is { } bore ? [new(Point2.Origin, bore)] : (Hole[])[], .. Holes];
         foreach (var hole in all)
         {
             Check(hole);
@@ -47,6 +50,11 @@ public sealed record ProfilePlate(
 
         var sketch = new Sketch { Layer = Layers.Cut };
         sketch.Loop(Outline, PenOf(Layers.Cut));
+        foreach (var opening in Openings)
+        {
+            sketch.Loop(opening.Reversed(), PenOf(Layers.Cut));
+        }
+
         sketch.Layer = Layers.Drill;
         foreach (var hole in all)
         {
@@ -61,13 +69,13 @@ public sealed record ProfilePlate(
             sketch.Line(hole.Centre - new Vec2(0, arm), hole.Centre + new Vec2(0, arm), PenOf(Layers.Engrave));
         }
 
-        ImmutableArray<Segment> marks = TimingMark is { } angle ? [MarkAt(angle)] : [];
+        ImmutableArray<Segment> marks = TimingMark is { } angle && BoreDiameter is { } across ? [MarkAt(angle, across / 2)] : [];
         foreach (var mark in marks)
         {
             sketch.Line(mark.Start, mark.End, PenOf(Layers.Engrave));
         }
 
-        var leftOff = Letter(sketch, new(Outline, all, marks));
+        var leftOff = Letter(sketch, new(Outline, BoreDiameter / 2 ?? 0, all, Openings, marks));
         return new(Drawing.Fitted(Name, SheetMargin, sketch.Marks), leftOff);
     }
 
@@ -87,9 +95,9 @@ public sealed record ProfilePlate(
         }
     }
 
-    private Segment MarkAt(double angle)
+    private Segment MarkAt(double angle, double bore)
     {
-        var (bore, rim) = (BoreDiameter / 2, Crossing.AlongRay(Outline, angle));
+        var rim = Openings.Select(o => Crossing.AlongRay(o, angle)).Append(Crossing.AlongRay(Outline, angle)).Min();
         var stop = Math.Min(MarkStop, MarkStopShare * (rim - bore));
         var ray = Vec2.FromAngle(angle);
         return new(Point2.Origin + (bore + stop) * ray, Point2.Origin + (rim - stop) * ray, 0);

@@ -10,7 +10,7 @@ using Jackwork.Solids;
 namespace Jackwork.Shop.Model;
 
 /// <summary>The mesh of every part, mm, in the coordinates that the part is given in.</summary>
-/// <remarks>Cams and wheels are cut from their profiles, with teeth and bores; a part that is a mesh is that mesh; every other part is its solid.</remarks>
+/// <remarks>Cams, wheels and plates of mechanisms are cut from their outlines, with teeth and bores; a part that is a mesh is that mesh; every other part is its solid.</remarks>
 internal static class PartMeshes
 {
     /// <summary>Greatest distance between a round face and its flats, mm.</summary>
@@ -38,7 +38,7 @@ internal static class PartMeshes
     /// <summary>The mesh of one part.</summary>
     public static Mesh Of(Machine machine, MeshSource source) => MeshMaker.Of(
         source.Part.Mesh is { } mesh ? Surface(mesh)
-        : Tessellation.Of(source.Profile is { } profile ? Plate(machine, source.Part, profile) : source.Part.Pieces, Sagitta));
+        : Tessellation.Of(source.Profile is { } profile ? Plate(machine, source.Part, profile) : source.Part is { Kind: PartKind.Plate, Plates: [var plate] } ? Plate(plate) : source.Part.Pieces, Sagitta));
 
     private static IReadOnlyList<ImmutableArray<Point3>> Surface(TriangleMesh mesh) =>
         [.. mesh.Triangles.Select(t => ImmutableArray.Create(mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]))];
@@ -47,6 +47,8 @@ internal static class PartMeshes
     private static IEnumerable<Profile> Wheels(Proof proof, List<Profile> gears) =>
         proof.Gears.Where(g => g.Pair is not null)
             .SelectMany((g, k) => g.DriverGear!.Inside || g.DrivenGear!.Inside ? [] : gears.GetRange(2 * k, 2));
+
+    private static ImmutableArray<ConvexPiece> Plate(PlateShape plate) => ConvexCut.Plate(plate.Rim, plate.Holes, ProfileSagitta, plate.Frame, plate.Bottom, plate.Top);
 
     private static ImmutableArray<ConvexPiece> Plate(Machine machine, Part part, Profile profile)
     {

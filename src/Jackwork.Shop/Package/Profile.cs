@@ -4,7 +4,7 @@ using Jackwork.Shop.Drawings;
 namespace Jackwork.Shop.Package;
 
 /// <summary>One profile to cut.</summary>
-/// <param name="Folder">Folder in the package: cams, gears or geneva.</param>
+/// <param name="Folder">Folder in the package: cams, gears or that of a mechanism.</param>
 /// <param name="Name">Its name, engraved and in file names.</param>
 /// <param name="On">The member that carries it.</param>
 /// <param name="Rim">Its outside, mm.</param>

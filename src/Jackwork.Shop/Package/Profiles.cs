@@ -1,14 +1,14 @@
 using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Gears;
-using Jackwork.Geneva;
 using Jackwork.Geometry;
+using Jackwork.Mechanisms;
 using Jackwork.Motion;
 using Jackwork.Shop.Cutting;
 
 namespace Jackwork.Shop.Package;
 
-/// <summary>The profiles of a machine: every cam, every spur wheel, every plate of a Geneva wheel.</summary>
+/// <summary>The profiles of a machine: every cam, every spur wheel, every plate of a mechanism.</summary>
 /// <remarks>
 /// Each is drawn as seen from the tip of its shaft's axis with the crank at 0, up as drawn being up on the sheet, and its
 /// timing mark points up: put together with all marks up, the piece stands as drawn, the wheels mesh and pins stand in their slots.
@@ -23,7 +23,7 @@ public static class Profiles
 
     /// <summary>All profiles, cams first.</summary>
     public static IReadOnlyList<Profile> Of(Proof proof) =>
-        [.. proof.Cams.Select(OfCam), .. proof.Gears.Where(g => g.Pair is not null).SelectMany(g => OfWheels(proof.Machine, g)), .. proof.Genevas.SelectMany(g => OfGeneva(proof.Machine, g))];
+        [.. proof.Cams.Select(OfCam), .. proof.Gears.Where(g => g.Pair is not null).SelectMany(g => OfWheels(proof.Machine, g)), .. proof.Mechanisms.SelectMany(OfMechanism)];
 
     private static Profile OfCam(Cam cam) => Plate(
         "cams", cam.Name, cam.On, cam.Outline, cam.Bore, $"cam on {cam.On}",
@@ -71,30 +71,25 @@ public static class Profiles
         return Plate("gears", name, on, teeth, bore, note, gear.RootRadius <= bore / 2 ? FormattableString.Invariant($"its bore of {bore:0.##} mm breaks through the teeth, whose root radius is {gear.RootRadius:0.##} mm") : null);
     }
 
-    private static IEnumerable<Profile> OfGeneva(Machine machine, GenevaWork work)
+    private static IEnumerable<Profile> OfMechanism(Mechanism work)
     {
         if (work.Impossible is { } why)
         {
-            yield return new("geneva", machine.NameOf(work.Drive.Driven), machine.NameOf(work.Drive.Driven), Outline.Circle(Point2.Origin, work.Sizes.Outside), work.Bores.Wheel, () => throw new InvalidOperationException(why), why);
+            yield return new(work.Folder, work.Name, work.Name, Outline.Circle(Point2.Origin, 1), null, () => throw new InvalidOperationException(why), why);
             yield break;
         }
 
-        foreach (var plate in work.Plates(machine))
+        foreach (var plate in work.Plates)
         {
-            var turn = work.Turn(machine, plate.OnDriver);
-            var (name, on) = (plate.Name.Replace(' ', '-'), machine.NameOf(plate.OnDriver ? work.Drive.Driver : work.Drive.Driven));
-            var note = FormattableString.Invariant($"{work.Sizes.Law.Slots} slots, C {work.Sizes.CentreDistance:0.###}");
-            if (plate.Hole?.Turned(turn) is { } hole)
+            var (name, on) = (plate.Name.Replace(' ', '-'), work.Machine.NameOf(plate.Member));
+            if (plate is { Bore: null, Openings: [var hole], Rim.Segments: [{ IsLine: false } arc, ..] } && plate.Rim.Segments.All(s => !s.IsLine && s.Radius == arc.Radius))
             {
-                var widest = plate.Hole.Segments.Max(s => s.PointAt(0.5).FromOrigin.Length);
-                var ring = new RingPlate(name, hole, widest, work.Sizes.Outside, Up, note);
-                yield return new("geneva", name, on, ring.Rim, null, ring.Draw, null);
+                var widest = hole.Segments.Max(s => s.PointAt(0.5).FromOrigin.Length);
+                yield return new(work.Folder, name, on, plate.Rim, null, new RingPlate(name, hole, widest, arc.Radius, Up, plate.Note).Draw, null);
                 continue;
             }
 
-            var rim = plate.Rim.Turned(turn);
-            System.Collections.Immutable.ImmutableArray<Hole> holes = plate.Pin is { } pin ? [new(pin.Turned(turn), work.Sizes.Pin)] : [];
-            yield return new("geneva", name, on, rim, plate.Bore, () => new ProfilePlate(name, rim, plate.Bore!.Value, Up, holes, [note]).Draw().Drawing, null);
+            yield return new(work.Folder, name, on, plate.Rim, plate.Bore, () => new ProfilePlate(name, plate.Rim, plate.Bore, Up, plate.Holes, [plate.Note]) { Openings = plate.Openings }.Draw().Drawing, null);
         }
     }
 

@@ -51,9 +51,9 @@ internal static class ReadFirst
             Line("  gears/    each spur wheel: outline to cut (DXF and SVG); wheels.csv: what to measure on them");
         }
 
-        if (profiles.Any(p => p.Folder == "geneva"))
+        foreach (var work in proof.Mechanisms.Where(m => m.Impossible is null).DistinctBy(m => m.Folder))
         {
-            Line("  geneva/   each plate of a Geneva wheel and its driver: outline to cut (DXF and SVG)");
+            Line($"  {work.Folder + "/",-9} {work.Contents} (DXF and SVG)");
         }
 
         if (proof.Stacks.Count > 0)

@@ -1,4 +1,5 @@
 using Jackwork.Checks;
+using Jackwork.Shop.Cutting;
 using Jackwork.Shop.Model;
 using Jackwork.Shop.Stacks;
 using Jackwork.Shop.Timing;
@@ -35,6 +36,14 @@ public static class ShopPackage
             files.Add(ShopFile.OfText($"{profile.Folder}/{profile.Name}.svg", () => SvgWriter.Write(profile.Draw())));
         }
 
+        foreach (var work in proof.Mechanisms.Where(m => m.Impossible is null))
+        {
+            files.AddRange(work.Wraps.SelectMany(w => (ShopFile[])[
+                ShopFile.OfText($"{work.Folder}/{FileName(w.Name)}.dxf", () => DxfWriter.Write(WrapSheet.Draw(w))),
+                ShopFile.OfText($"{work.Folder}/{FileName(w.Name)}.svg", () => SvgWriter.Write(WrapSheet.Draw(w)))]));
+            files.AddRange(work.Tables.Select(t => ShopFile.OfText($"{work.Folder}/{FileName(t.Name)}.csv", () => SizeList.Write(t))));
+        }
+
         if (proof.Gears.Any(g => g.Pair is not null))
         {
             files.Add(ShopFile.OfText("gears/wheels.csv", () => WheelTable.Write(proof)));
@@ -54,4 +63,6 @@ public static class ShopPackage
         files.AddRange(AssemblySheets.Files(proof));
         return files;
     }
+
+    private static string FileName(string name) => name.Replace(' ', '-');
 }

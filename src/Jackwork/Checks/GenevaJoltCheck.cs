@@ -1,3 +1,4 @@
+using Jackwork.Geneva;
 using Jackwork.Motion;
 
 namespace Jackwork.Checks;
@@ -11,7 +12,7 @@ internal sealed class GenevaJoltCheck : ICheck
     public IEnumerable<Finding> Run(Proof proof)
     {
         var (machine, w) = (proof.Machine, proof.Machine.CrankSpeed);
-        foreach (var g in proof.Genevas)
+        foreach (var g in proof.MechanismsOf<GenevaWork>())
         {
             var (driver, wheel) = (machine.NameOf(g.Drive.Driver), machine.NameOf(g.Drive.Driven));
             var forward = machine.Turns[g.Drive.Driver]!.Value.Numerator.Sign;

@@ -1,3 +1,5 @@
+using Jackwork.Geneva;
+
 namespace Jackwork.Checks;
 
 /// <summary>How well the disc holds a Geneva wheel while it stands.</summary>
@@ -13,7 +15,7 @@ internal sealed class GenevaLockCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        foreach (var g in proof.Genevas.Where(g => g.Impossible is null))
+        foreach (var g in proof.MechanismsOf<GenevaWork>().Where(g => g.Impossible is null))
         {
             var (s, wheel) = (g.Sizes, proof.Machine.NameOf(g.Drive.Driven));
             if (s.HalfLap < Lap)

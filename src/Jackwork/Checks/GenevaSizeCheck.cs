@@ -1,3 +1,5 @@
+using Jackwork.Geneva;
+
 namespace Jackwork.Checks;
 
 /// <summary>Geneva wheels whose slots, hollows and reliefs leave no plate.</summary>
@@ -7,7 +9,7 @@ internal sealed class GenevaSizeCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        foreach (var g in proof.Genevas)
+        foreach (var g in proof.MechanismsOf<GenevaWork>())
         {
             if (g.Impossible is not { } why)
             {

@@ -1,3 +1,5 @@
+using Jackwork.Geneva;
+
 namespace Jackwork.Checks;
 
 /// <summary>Thin places of a Geneva wheel and its disc: the horns beside the slots, and what is left round the bores.</summary>
@@ -8,7 +10,7 @@ internal sealed class GenevaWallCheck : ICheck
     public IEnumerable<Finding> Run(Proof proof)
     {
         var least = proof.Limits.Rim;
-        foreach (var g in proof.Genevas.Where(g => g.Impossible is null))
+        foreach (var g in proof.MechanismsOf<GenevaWork>().Where(g => g.Impossible is null))
         {
             var (s, wheel) = (g.Sizes, proof.Machine.NameOf(g.Drive.Driven));
             (double Wall, string Where, string Advice)[] walls =

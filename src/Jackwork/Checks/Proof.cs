@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using Jackwork.Cams;
 using Jackwork.Gears;
-using Jackwork.Geneva;
+using Jackwork.Mechanisms;
 using Jackwork.Motion;
 using Jackwork.Parts;
 using Jackwork.Stacks;
@@ -16,7 +16,7 @@ public sealed class Proof
 {
     private readonly Lazy<CamStage> cut;
     private readonly Lazy<IReadOnlyList<GearWork>> gears;
-    private readonly Lazy<IReadOnlyList<GenevaWork>> genevas;
+    private readonly Lazy<IReadOnlyList<(string List, Mechanism Work)>> mechanisms;
     private readonly Lazy<Residuals> residuals;
     private readonly double motionMs;
     private readonly Lazy<Assembly> assembly;
@@ -34,7 +34,7 @@ public sealed class Proof
         clearances = new(Clear);
         stacks = new(() => StackMaker.Of(this));
         gears = new(() => GearWork.Of(machine, Cutter));
-        genevas = new(() => GenevaWork.Of(machine));
+        mechanisms = new(() => MechanismKind.In(machine));
         residuals = new(() => Residuals.Of(motion));
     }
 
@@ -57,8 +57,15 @@ public sealed class Proof
     /// <summary>The spur pairs.</summary>
     public IReadOnlyList<GearWork> Gears => gears.Value;
 
-    /// <summary>The Geneva wheels.</summary>
-    public IReadOnlyList<GenevaWork> Genevas => genevas.Value;
+    /// <summary>What the drives and joints are made of, cams and spur wheels apart.</summary>
+    public IEnumerable<Mechanism> Mechanisms => mechanisms.Value.Select(m => m.Work);
+
+    /// <summary>The mechanisms of one kind.</summary>
+    public IEnumerable<T> MechanismsOf<T>()
+        where T : Mechanism => Mechanisms.OfType<T>();
+
+    /// <summary>The mechanisms that stand in one list of the result.</summary>
+    internal IEnumerable<Mechanism> Listed(string list) => mechanisms.Value.Where(m => m.List == list).Select(m => m.Work);
 
     /// <summary>The least base circle that keeps the cam of an acted member within its limits, as <c>base: auto</c> would choose it; null where none does.</summary>
     public LeastBase? LeastBase(Acted acted) => CamMaker.Least(Motion, acted, Limits);

@@ -31,7 +31,6 @@ public static class ResultJson
             ["timing"] = Array(machine.Acted.Select((_, k) => Timing(proof, k))),
             ["cams"] = Array(proof.Cams.Select((_, k) => Cam(proof, k))),
             ["gears"] = Array(proof.Gears.Select(g => Gear(machine, g))),
-            ["genevas"] = Array(proof.Genevas.Select(g => Geneva(machine, g))),
             ["parts"] = Array(proof.Assembly.Parts.Select(p => Part(machine, p))),
             ["joined"] = Array(proof.Assembly.Joined.Select(Joined)),
             ["clearance"] = Array(proof.Clearances.Select(Clearance)),
@@ -39,6 +38,12 @@ public static class ResultJson
             ["findings"] = Array(verdict.Findings.Select(Finding)),
             ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["clearance"] = Round(proof.ClearanceMs), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + proof.ClearanceMs + checksMs) },
         };
+        var after = root.IndexOf("gears");
+        foreach (var kind in Mechanisms.MechanismKind.All)
+        {
+            root.Insert(++after, kind.List, Array(proof.Listed(kind.List).Select(m => m.ToJson())));
+        }
+
         return root.ToJsonString(Options);
     }
 
@@ -122,29 +127,6 @@ public static class ResultJson
         ["drivenSpan"] = Span(g.DrivenGear),
     };
 
-    private static JsonObject Geneva(Machine machine, Geneva.GenevaWork g)
-    {
-        var (entry, exit) = g.Drive.Corners(machine.Turns[g.Drive.Driver]!.Value.Numerator.Sign);
-        return new()
-        {
-            ["driver"] = machine.NameOf(g.Drive.Driver),
-            ["driven"] = machine.NameOf(g.Drive.Driven),
-            ["slots"] = g.Sizes.Law.Slots,
-            ["inside"] = g.Sizes.Law.Inside,
-            ["centreDistanceMm"] = Number(g.Sizes.CentreDistance),
-            ["pinCircleMm"] = Number(g.Sizes.PinCircle),
-            ["outsideMm"] = Number(g.Sizes.Outside),
-            ["lockingMm"] = Number(g.Sizes.Locking),
-            ["hornMm"] = Number(g.Sizes.Horn),
-            ["lockedPlayDeg"] = Number(Proof.Deg(g.Sizes.LockedPlay)),
-            ["peakSpeedRatio"] = Number(g.Sizes.Law.PeakSpeed),
-            ["peakAccelerationRatio"] = Number(g.Sizes.Law.PeakAcceleration),
-            ["accelerationJumpRatio"] = Number(g.Sizes.Law.EntryAcceleration),
-            ["entryCrankDeg"] = Number(Proof.Deg(ShaftTurn.Crank(machine, g.Drive.Driver, entry))),
-            ["exitCrankDeg"] = Number(Proof.Deg(ShaftTurn.Crank(machine, g.Drive.Driver, exit))),
-        };
-    }
-
     // Over how many teeth a wheel is best measured, and what the jaws then read.
     private static JsonObject? Span(Gears.SpurGear? gear) => gear is null || gear.Inside
         ? null
@@ -196,7 +178,8 @@ public static class ResultJson
 
     private static JsonArray Array(IEnumerable<JsonObject> items) => new([.. items]);
 
-    private static JsonNode? Number(double d) => double.IsFinite(d) ? JsonValue.Create(d) : null;
+    /// <summary>A number; null for one that does not exist.</summary>
+    internal static JsonNode? Number(double d) => double.IsFinite(d) ? JsonValue.Create(d) : null;
 
     private static double Round(double ms) => Math.Round(ms, 3);
 }

@@ -27,21 +27,9 @@ public sealed record PlaceChange(string Subject, Point3 Before, Point3 After, do
         {
             var (member, joint) = (machine.Members[m], machine.Members[m].Joint);
             yield return ($"{(joint.Kind == JointKind.Pivot ? "pivot" : "slide")} of {member.Name}", joint.Through, joint.Along);
-            switch (machine.Drives[m])
+            foreach (var place in machine.Drives[m].Places(machine.NameOf))
             {
-                case RodDrive rod:
-                    yield return ($"pin on {machine.NameOf(rod.Driver)} of the rod to {member.Name}", rod.DriverPin, null);
-                    yield return ($"pin on {member.Name} of the rod from {machine.NameOf(rod.Driver)}", rod.DrivenPin, null);
-                    break;
-                case SlotDrive slot:
-                    yield return ($"pin on {machine.NameOf(slot.PinOn)} in the slot of {machine.NameOf(slot.SlotIn)}", slot.Pin, slot.Along);
-                    break;
-                case GenevaDrive geneva:
-                    yield return ($"pin of the geneva wheel {member.Name}", joint.Through, geneva.Spec.PinTowards);
-                    break;
-                case CamDrive cam:
-                    yield return ($"follower of {member.Name}", cam.Spec.Follower.At, cam.Spec.Follower.Facing);
-                    break;
+                yield return place;
             }
         }
     }

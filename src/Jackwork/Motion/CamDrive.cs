@@ -1,4 +1,5 @@
 using Jackwork.Design;
+using Jackwork.Geometry;
 
 namespace Jackwork.Motion;
 
@@ -10,4 +11,10 @@ public sealed class CamDrive(int driver, int driven, CamSpec spec) : Drive(drive
 
     /// <inheritdoc/>
     public override string Kind => "cam";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => $"follows its cam on {driver}";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"follower of {nameOf(Driven)}", Spec.Follower.At, Spec.Follower.Facing)];
 }

@@ -133,7 +133,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
                     cam = c;
                     return chain;
                 case Relation { GoesBack: false } r:
-                    problems.Add(path, $"the chart of '{names[member]}' can't be worked back through the {r.Kind} wheel of '{names[r.Driven]}': while that stands, '{names[r.Driver]}' turns on", "Remove the chart, since the wheel keeps the time of its driver; or move the member by a cam");
+                    problems.Add(path, $"the chart of '{names[member]}' can't be worked back through the {r.Word} of '{names[r.Driven]}': while that stands, '{names[r.Driver]}' turns on", "Remove the chart, since it keeps the time of its driver; or move the member by a cam");
                     cam = null;
                     return chain;
                 case Relation r when chain.Count < members.Count:

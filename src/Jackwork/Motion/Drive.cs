@@ -1,3 +1,5 @@
+using Jackwork.Geometry;
+
 namespace Jackwork.Motion;
 
 /// <summary>The two members that a drive ties together.</summary>
@@ -21,8 +23,19 @@ public abstract class Drive(int driver, int driven)
     /// <summary>Index of the driven member.</summary>
     public int Driven { get; } = driven;
 
-    /// <summary>The trade's word for it: crank, gear, belt, rod, slot, geneva or cam.</summary>
+    /// <summary>Its key in the format, such as gear or rod.</summary>
     public abstract string Kind { get; }
+
+    /// <summary>The trade's words for it.</summary>
+    public virtual string Word => Kind;
+
+    /// <summary>What it does to the driven member, as the end of a sentence that begins with that.</summary>
+    /// <param name="driver">Name of the driving member.</param>
+    public abstract string How(string driver);
+
+    /// <summary>The places that it is drawn with, such as its pins: each with what stands there and, where it has one, its direction. No name but that of a place is told twice.</summary>
+    /// <param name="nameOf">Name of a member.</param>
+    public virtual IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [];
 }
 
 /// <summary>The hand on the handle: the member's coordinate is the crank angle.</summary>
@@ -30,6 +43,9 @@ public sealed class CrankDrive(int driven) : Drive(Member.Case, driven)
 {
     /// <inheritdoc/>
     public override string Kind => "crank";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => "is turned by the hand";
 }
 
 /// <summary>A two-way relation between the coordinates of driver and driven, in closed form.</summary>
@@ -43,6 +59,18 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
 
     /// <summary>Whether the driver follows from the driven at every position, so that a chart can be worked back through it.</summary>
     internal virtual bool GoesBack => true;
+
+    /// <summary>Whether it only works from a driver that goes round evenly or a step at a time, tied to the crank by wheels.</summary>
+    internal virtual bool NeedsShaft => false;
+
+    /// <summary>The driven's coordinate, rad, for the driver's, of any number of turns; asked only where <see cref="TurnsOfDriven"/> is not null.</summary>
+    internal virtual double Turned(double driver) => TurnsOfDriven!.Value.Value * driver;
+
+    /// <summary>The driver's coordinate, rad, for the driven's; where that stands still, the one at which it comes to stand, the driver going forward (+1) or back (-1).</summary>
+    internal virtual double TurnedBack(double driven, int forward) => driven / TurnsOfDriven!.Value.Value;
+
+    /// <summary>Whether the driven turns evenly where the driver does; asked only where <see cref="TurnsOfDriven"/> is not null.</summary>
+    internal virtual bool IsEven => true;
 
     /// <summary>The members whose states must be known before the one at <paramref name="unknown"/> can be solved.</summary>
     internal abstract IEnumerable<int> Needs(End unknown);

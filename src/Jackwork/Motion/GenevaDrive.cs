@@ -17,6 +17,7 @@ public sealed class GenevaDrive : Relation
     private readonly double startWheel;
     private readonly double pinDrawn;
     private readonly int sense;
+    private readonly Point3 axis;
 
     /// <summary>A Geneva wheel between parallel axes on one carrier.</summary>
     /// <param name="members">All members.</param>
@@ -29,6 +30,7 @@ public sealed class GenevaDrive : Relation
         Spec = spec;
         Law = new(spec.Slots, spec.Inside);
         var (a, b) = (members[driver].Joint, members[driven].Joint);
+        axis = b.Through;
         var line = (b.Through - a.Through).Across(a.Along);
         CentreDistance = line.Length;
         var (x, y) = (line.Unit(), a.Along.Cross(line.Unit()));
@@ -54,9 +56,26 @@ public sealed class GenevaDrive : Relation
     /// <inheritdoc/>
     public override string Kind => "geneva";
 
+    /// <inheritdoc/>
+    public override string Word => "Geneva wheel";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is turned as a Geneva wheel by {driver}, one of {Law.Slots} slots for each of its turns";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"pin of the geneva wheel {nameOf(Driven)}", axis, Spec.PinTowards)];
+
     internal override Rational? TurnsOfDriven => new Rational(Law.Sense * sense, Law.Slots);
 
     internal override bool GoesBack => false;
+
+    internal override bool NeedsShaft => true;
+
+    internal override bool IsEven => false;
+
+    internal override double Turned(double driver) => DrivenAt(Jet.Constant(driver)).Value;
+
+    internal override double TurnedBack(double driven, int forward) => DriverAt(Jet.Constant(driven))?.Value ?? StandsFrom(driven, forward);
 
     /// <summary>The wheel's coordinate, rad, for the driver's.</summary>
     internal Jet DrivenAt(Jet driver) => sense * (Law.Wheel(driver + start) - startWheel);

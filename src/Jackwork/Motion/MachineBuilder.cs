@@ -46,7 +46,7 @@ public static class MachineBuilder
         var drives = new DriveBuilder(spec, members, joints.Unsound, problems).Build();
         var crank = members.ToList().FindIndex(m => m.Name == spec.Crank.Turns);
         var turns = drives is null ? null : Trains.Turns(members, drives, crank);
-        NoteGenevas(members, drives, turns, problems);
+        NoteUntied(members, drives, turns, problems);
         var acted = new ChartBuilder(spec, members, joints.Unsound, drives, turns, problems).Build();
         var rules = new RuleBuilder(spec, members, turns, problems).Build();
         var plan = problems.IsEmpty ? Order(members, drives!, acted, problems) : null;
@@ -102,11 +102,11 @@ public static class MachineBuilder
         return plan;
     }
 
-    private static void NoteGenevas(IReadOnlyList<Member> members, IReadOnlyList<Drive>? drives, IReadOnlyList<Rational?>? turns, ProblemList problems)
+    private static void NoteUntied(IReadOnlyList<Member> members, IReadOnlyList<Drive>? drives, IReadOnlyList<Rational?>? turns, ProblemList problems)
     {
-        foreach (var g in (drives ?? []).OfType<GenevaDrive>().Where(g => turns![g.Driver] is null))
+        foreach (var r in (drives ?? []).OfType<Relation>().Where(r => r.NeedsShaft && turns![r.Driver] is null))
         {
-            problems.Add($"members.{members[g.Driven].Name}.geneva.from", $"'{members[g.Driver].Name}' carries the pin of a Geneva wheel but no train of wheels ties it to the crank", "Gear it to the crank, so that it goes round");
+            problems.Add($"members.{members[r.Driven].Name}.{r.Kind}.from", $"'{members[r.Driver].Name}' shall drive the {r.Word} '{members[r.Driven].Name}', but no train of wheels ties it to the crank", "Gear it to the crank, so that it goes round");
         }
     }
 

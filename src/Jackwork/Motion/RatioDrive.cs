@@ -21,6 +21,9 @@ public sealed class RatioDrive(int driver, int driven, Rational ratio, GearSpec?
     /// <inheritdoc/>
     public override string Kind => Gear is not null ? "gear" : "belt";
 
+    /// <inheritdoc/>
+    public override string How(string driver) => Gear is { } gear ? $"is geared {string.Join(" to ", gear.Teeth)} with {driver}" : $"is driven by a belt from {driver}";
+
     private readonly double k = ratio.Value;
 
     internal override Rational? TurnsOfDriven => Ratio;

@@ -39,6 +39,16 @@ public sealed class RodDrive : Relation
     /// <inheritdoc/>
     public override string Kind => "rod";
 
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is moved by a rod from {driver}";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) =>
+    [
+        ($"pin on {nameOf(Driver)} of the rod to {nameOf(Driven)}", DriverPin, null),
+        ($"pin on {nameOf(Driven)} of the rod from {nameOf(Driver)}", DrivenPin, null),
+    ];
+
     internal override IEnumerable<int> Needs(End unknown)
     {
         var (x, y) = Ends(unknown);

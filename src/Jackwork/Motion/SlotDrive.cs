@@ -68,6 +68,15 @@ public sealed class SlotDrive : Relation
     /// <inheritdoc/>
     public override string Kind => "slot";
 
+    /// <inheritdoc/>
+    public override string Word => "pin and slot";
+
+    /// <inheritdoc/>
+    public override string How(string driver) => $"is moved by a pin in a slot from {driver}";
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"pin on {nameOf(PinOn)} in the slot of {nameOf(SlotIn)}", Pin, Along)];
+
     private bool SlotUnknown(End unknown) => At(unknown) == SlotIn;
 
     internal override IEnumerable<int> Needs(End unknown) => SlotUnknown(unknown)

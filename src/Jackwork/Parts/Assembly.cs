@@ -21,7 +21,7 @@ public sealed record Assembly(IReadOnlyList<Part> Parts, MeantContacts Meant)
         var parts = new List<Part>();
         parts.AddRange(ShaftParts.Of(proof));
         parts.AddRange(PlateParts.Of(proof));
-        parts.AddRange(GenevaParts.Of(proof));
+        parts.AddRange(proof.Mechanisms.SelectMany(m => m.Parts()));
         parts.AddRange(LeverParts.Of(proof));
         parts.AddRange(RodParts.Of(proof.Machine));
         parts.AddRange(CaseParts.Of(proof.Machine, [.. parts]));

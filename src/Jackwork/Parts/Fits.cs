@@ -24,7 +24,7 @@ internal static class Fits
     private static bool Runs(Machine machine, Part part, (Point3 Through, Vec3 Along) line) =>
         part.RoundAbout is { } own ? IsSame(own, line)
         : part.Kind == PartKind.Board
-            || (part.Kind is PartKind.Lever or PartKind.Cam or PartKind.Geneva or PartKind.Handle && machine.Members[part.Body.Member].Joint is { Kind: JointKind.Pivot } j && IsSame((j.Through, j.Along), line));
+            || (part.Kind is PartKind.Lever or PartKind.Cam or PartKind.Plate or PartKind.Handle && machine.Members[part.Body.Member].Joint is { Kind: JointKind.Pivot } j && IsSame((j.Through, j.Along), line));
 
     private static bool IsSame((Point3 Through, Vec3 Along) a, (Point3 Through, Vec3 Along) b) =>
         a.Along.Cross(b.Along).Length < SameLine && (a.Through - b.Through).Across(b.Along).Length < SameLine;

@@ -5,7 +5,7 @@ namespace Jackwork.Parts;
 /// <summary>How far each pair of parts must keep apart, and which are meant to touch.</summary>
 /// <remarks>
 /// Left out are parts of one body, and contacts that are judged elsewhere by their exact shapes: a follower on its own cam (the run on
-/// the cams as cut), teeth in mesh, pins in slots, Geneva wheels and what turns and locks them (their own checks). Left out too are a rod and what holds its ends, a lever and
+/// the cams as cut), teeth in mesh, pins in slots, the parts of one mechanism (its own checks). Left out too are a rod and what holds its ends, a lever and
 /// the axle through it, and what the design names under <c>touching</c>, since these are drawn one within the other.
 /// A shaft or axle may touch the board that it runs in, but no deeper than <see cref="JournalDepth"/>.
 /// </remarks>
@@ -55,7 +55,7 @@ public sealed class MeantContacts
             return least;
         }
 
-        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsGeneva(a, b))
+        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b))
         {
             return null;
         }
@@ -100,9 +100,7 @@ public sealed class MeantContacts
         a.Kind == PartKind.Wheel && b.Kind == PartKind.Wheel
         && machine.Drives.OfType<RatioDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
 
-    private bool IsGeneva(Part a, Part b) =>
-        a.Kind is PartKind.Geneva or PartKind.Pin && b.Kind is PartKind.Geneva or PartKind.Pin
-        && machine.Drives.OfType<GenevaDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
+    private static bool IsOneMechanism(Part a, Part b) => a.Serves is { } one && b.Serves == one;
 
     // Levers on an axle that runs along their own axis.
     private bool IsOnAxle(Part a, Part b)

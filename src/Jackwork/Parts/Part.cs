@@ -14,8 +14,8 @@ public enum PartKind
     /// <summary>A toothed wheel.</summary>
     Wheel,
 
-    /// <summary>A plate of a Geneva wheel or of what drives it.</summary>
-    Geneva,
+    /// <summary>A plate of a mechanism, such as that of a Geneva wheel.</summary>
+    Plate,
 
     /// <summary>A hub or collet beside a plate.</summary>
     Hub,
@@ -78,6 +78,11 @@ public readonly record struct Body(int Member, bool IsRod = false)
     public static Body Case => new(Jackwork.Motion.Member.Case);
 }
 
+/// <summary>The mechanism that a part belongs to.</summary>
+/// <param name="Member">Index of the member whose drive or joint it serves.</param>
+/// <param name="Word">The trade's words for it.</param>
+public readonly record struct Serving(int Member, string Word);
+
 /// <summary>A physical piece: convex solids fixed to one body. Coordinates as drawn; those of a rod lie along x from the driver's pin.</summary>
 /// <param name="Name">Its name, unique in the piece.</param>
 /// <param name="Kind">What it is for.</param>
@@ -136,6 +141,9 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
 
     /// <summary>Name of what it is joined into for good; else null.</summary>
     public string? PartOf { get; init; }
+
+    /// <summary>The mechanism that it belongs to; else null.</summary>
+    public Serving? Serves { get; init; }
 
     /// <summary>Mass, g.</summary>
     public double Mass => Filled * Material.Density / 1000;

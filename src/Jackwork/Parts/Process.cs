@@ -31,7 +31,7 @@ public static class Processes
     /// <summary>The usual way for a kind of part (common practice, no source).</summary>
     public static Process Usual(PartKind kind) => kind switch
     {
-        PartKind.Cam or PartKind.Wheel or PartKind.Geneva or PartKind.Lever or PartKind.Board => Process.Routed,
+        PartKind.Cam or PartKind.Wheel or PartKind.Plate or PartKind.Lever or PartKind.Board => Process.Routed,
         PartKind.Hub or PartKind.Roller or PartKind.Bush or PartKind.Guide => Process.Turned,
         PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Slide => Process.Cut,
         PartKind.Rod => Process.Bent,

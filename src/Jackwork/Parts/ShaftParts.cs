@@ -64,7 +64,7 @@ internal static class ShaftParts
             .ToList();
         var half = PlateParts.Thickness / 2 + PlateParts.HubLength;
         var reaches = stations.Select(s => (From: s - half, To: s + half))
-            .Concat(proof.Genevas.Where(g => g.Drive.Driver == m || g.Drive.Driven == m).Select(g => GenevaParts.Reach(machine, g, m)))
+            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m).Select(p => MechanismParts.Reach(machine, p)))
             .DefaultIfEmpty((From: -half, To: half)).ToList();
         return (reaches.Min(r => r.From), reaches.Max(r => r.To));
     }
@@ -75,8 +75,7 @@ internal static class ShaftParts
         var bores = proof.Cams.Where(c => c.Shaft == m).Select(c => c.Bore)
             .Concat(proof.Gears.Where(g => g.Drive.Driver == m).Select(g => g.Bores.Driver))
             .Concat(proof.Gears.Where(g => g.Drive.Driven == m).Select(g => g.Bores.Driven))
-            .Concat(proof.Genevas.Where(g => g.Drive.Driver == m).Select(g => g.Bores.Driver))
-            .Concat(proof.Genevas.Where(g => g.Drive.Driven == m).Select(g => g.Bores.Wheel));
+            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && p.Bore is not null).Select(p => p.Bore!.Value));
         return bores.DefaultIfEmpty(6).Min();
     }
 }

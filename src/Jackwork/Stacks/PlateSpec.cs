@@ -24,13 +24,9 @@ internal readonly record struct PlateSpec(double Bore, GrubSize Grub)
             specs.TryAdd(FormattableString.Invariant($"{proof.Machine.NameOf(work.Drive.Driven)} wheel {work.DrivenGear!.Teeth}"), new(work.Bores.Driven, grub));
         }
 
-        foreach (var work in proof.Genevas)
+        foreach (var plate in proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Bore is not null))
         {
-            var grub = GrubSize.Named(work.Drive.Spec.Grub);
-            foreach (var plate in work.Plates(proof.Machine).Where(p => p.Bore is not null))
-            {
-                specs.TryAdd(plate.Name, new(plate.Bore!.Value, grub));
-            }
+            specs.TryAdd(plate.Name, new(plate.Bore!.Value, GrubSize.Named(plate.Hub?.Grub)));
         }
 
         return specs;

@@ -116,7 +116,7 @@ internal static class StackMaker
         var turning = line.Rods.Any(r => r.Body == part.Body);
         switch (part.Kind)
         {
-            case PartKind.Cam or PartKind.Wheel or PartKind.Geneva when plates.ContainsKey(part.Name):
+            case PartKind.Cam or PartKind.Wheel or PartKind.Plate when plates.ContainsKey(part.Name):
                 return Made(part.Name, StackRole.Fixed, plates[part.Name].Bore, widest);
             case PartKind.Hub:
                 // A hub is named after its plate.

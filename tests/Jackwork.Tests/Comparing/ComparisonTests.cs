@@ -47,8 +47,7 @@ public sealed class ComparisonTests
 
     [Theory]
     [Trait("Proof", "property")]
-    [InlineData("nodding-bird")]
-    [InlineData("keeper")]
+    [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void AVersionAndItselfDifferInNothing(string example)
     {
         var c = Compare(ExampleFiles.Text(example), ExampleFiles.Text(example) + "# a remark\n");

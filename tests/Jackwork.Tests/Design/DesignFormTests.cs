@@ -8,12 +8,8 @@ namespace Jackwork.Tests.Design;
 [Trait("Proof", "property")]
 public sealed class DesignFormTests
 {
-    private static readonly string[] Examples = ["keeper", "nodding-bird", "gardener"];
-
-    public static TheoryData<string> All => [.. Examples];
-
     [Theory]
-    [MemberData(nameof(All))]
+    [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void EveryFieldGivenIsSetToWhatItGivesWithoutAChange(string example)
     {
         var text = ExampleFiles.Text(example);
@@ -58,7 +54,7 @@ public sealed class DesignFormTests
     }
 
     [Theory]
-    [MemberData(nameof(All))]
+    [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void AMemberTakenOutWithAllThatHangsOnItIsNamedNowhereElse(string example)
     {
         var text = ExampleFiles.Text(example);

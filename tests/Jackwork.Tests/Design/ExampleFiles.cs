@@ -1,3 +1,5 @@
+using Xunit;
+
 namespace Jackwork.Tests.Design;
 
 /// <summary>The example designs and the pages of this tree.</summary>
@@ -8,6 +10,9 @@ internal static class ExampleFiles
 
     /// <summary>The example folders' names.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. Directory.GetDirectories(Path.Combine(Root, "examples")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+
+    /// <summary>The same, for theories.</summary>
+    public static TheoryData<string> All => [.. Names];
 
     /// <summary>Path of an example's design file.</summary>
     public static string PathOf(string name) => Path.Combine(Root, "examples", name, "design.yaml");

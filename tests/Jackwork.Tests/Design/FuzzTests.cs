@@ -12,12 +12,19 @@ public sealed class FuzzTests
     /// <summary>Most steps that a fuzzed machine is worked out at, so that the run ends soon; longer ones are only built.</summary>
     private const int MostSteps = 30_000;
 
-    public static TheoryData<string, int, int> Runs => new()
+    public static TheoryData<string, int, int> Runs
     {
-        { "nodding-bird", 1, 1500 },
-        { "keeper", 100_001, 400 },
-        { "gardener", 200_001, 400 },
-    };
+        get
+        {
+            var runs = new TheoryData<string, int, int>();
+            for (var i = 0; i < ExampleFiles.Names.Count; i++)
+            {
+                runs.Add(ExampleFiles.Names[i], 100_000 * i + 1, ExampleFiles.Names[i] == "nodding-bird" ? 1500 : 300);
+            }
+
+            return runs;
+        }
+    }
 
     [Theory]
     [MemberData(nameof(Runs))]

@@ -1,5 +1,6 @@
 using CsCheck;
 using Jackwork.Checks;
+using Jackwork.Geneva;
 using Jackwork.Geometry;
 using Jackwork.Parts;
 using Jackwork.Shop.Package;
@@ -28,7 +29,7 @@ public sealed class GenevaPartTests
             Assert.True(Gap("pin", "wheel") > 0.1, $"pin {Gap("pin", "wheel")}");
             Assert.True(Gap("disc", inside ? "ring" : "wheel") > 0.1);
             var off = Math.IEEERemainder(towards - (inside ? Math.PI : 0), Math.Tau);
-            if (Math.Abs(off) < 0.9 * proof.Genevas[0].Sizes.Law.HalfDrive)
+            if (Math.Abs(off) < 0.9 * proof.MechanismsOf<GenevaWork>().Single().Sizes.Law.HalfDrive)
             {
                 Assert.Equal(0.2, Gap("pin", "wheel"), PlateParts.Sagitta + 1e-3);
             }
@@ -46,7 +47,7 @@ public sealed class GenevaPartTests
         var profiles = Profiles.Of(proof);
         Assert.Equal(plates, profiles.Count);
         Assert.All(profiles, p => Assert.Null(p.Refused));
-        foreach (var (profile, plate) in profiles.Zip(proof.Genevas[0].Plates(proof.Machine)))
+        foreach (var (profile, plate) in profiles.Zip(proof.MechanismsOf<GenevaWork>().Single().Plates))
         {
             const string script = """
                 import ezdxf, json, math, sys
@@ -65,7 +66,7 @@ public sealed class GenevaPartTests
                         total += 2 * math.pi * e.dxf.radius
                 print(json.dumps(total))
                 """;
-            Assert.Equal(plate.Rim.Length + (plate.Hole?.Length ?? 0), OutsideReader.Read(script, DxfWriter.Write(profile.Draw())).GetDouble(), 0.01);
+            Assert.Equal(plate.Rim.Length + plate.Openings.Sum(o => o.Length), OutsideReader.Read(script, DxfWriter.Write(profile.Draw())).GetDouble(), 0.01);
             Assert.Contains("<svg", SvgWriter.Write(profile.Draw()), StringComparison.Ordinal);
         }
     }

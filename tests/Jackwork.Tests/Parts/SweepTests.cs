@@ -3,6 +3,7 @@ using Jackwork.Motion;
 using Jackwork.Parts;
 using Jackwork.Checks;
 using Jackwork.Solids;
+using Jackwork.Tests.Design;
 using Jackwork.Tests.Examples;
 using Xunit;
 
@@ -13,9 +14,7 @@ namespace Jackwork.Tests.Parts;
 public sealed class SweepTests
 {
     [Theory]
-    [InlineData("nodding-bird")]
-    [InlineData("gardener")]
-    [InlineData("keeper")]
+    [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void Rods_end_on_their_pins_and_members_stand_where_the_solver_has_them(string example)
     {
         var machine = MachineBuilder.Build(ExampleFolder.Text(example)).Machine!;
@@ -33,9 +32,7 @@ public sealed class SweepTests
     }
 
     [Theory]
-    [InlineData("nodding-bird")]
-    [InlineData("gardener")]
-    [InlineData("keeper")]
+    [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void Between_steps_bodies_stand_where_the_solver_has_them_too(string example)
     {
         var machine = MachineBuilder.Build(ExampleFolder.Text(example)).Machine!;

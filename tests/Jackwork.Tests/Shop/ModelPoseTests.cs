@@ -1,6 +1,7 @@
 using System.Numerics;
 using Jackwork.Geometry;
 using Jackwork.Parts;
+using Jackwork.Tests.Design;
 using SharpGLTF.Schema2;
 using Xunit;
 
@@ -11,8 +12,7 @@ namespace Jackwork.Tests.Shop;
 public sealed class ModelPoseTests
 {
     [Theory]
-    [InlineData("keeper")]
-    [InlineData("nodding-bird")]
+    [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void Every_corner_of_every_part_stands_where_its_body_carries_it(string example)
     {
         // Between keys a place is read to 0.05 mm and a rotation to 0.05 degrees; nothing stands more than two joints deep.

@@ -1,3 +1,4 @@
+using Jackwork.Tests.Design;
 using System.Diagnostics;
 using System.Text.Json;
 using Jackwork.Tests.Examples;
@@ -16,9 +17,7 @@ public sealed class ModelValidatorTests
         """;
 
     [Theory]
-    [InlineData("keeper")]
-    [InlineData("nodding-bird")]
-    [InlineData("gardener")]
+    [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void The_validator_finds_nothing_to_say(string example)
     {
         var report = Validate(ModelFiles.Of(example).Bytes);

@@ -63,7 +63,7 @@ public sealed class ProfilePlateTests
                 Assert.True(wood.Contains(inks[i]), texts[i].Value);
                 Assert.True(wood.ExteriorRing.Distance(inks[i]) > 0.99, texts[i].Value);
                 Assert.True(line.Distance(inks[i]) > 0.99, texts[i].Value);
-                foreach (var hole in plate.Holes.Append(new(Point2.Origin, plate.BoreDiameter)))
+                foreach (var hole in plate.Holes.Append(new(Point2.Origin, plate.BoreDiameter!.Value)))
                 {
                     Assert.True(inks[i].Distance(Plane.CreatePoint(new Coordinate(hole.Centre.X, hole.Centre.Y))) > hole.Diameter / 2 + 0.99, texts[i].Value);
                 }

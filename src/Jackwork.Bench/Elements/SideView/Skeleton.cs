@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Cams;
+using Jackwork.Mechanisms;
 using Jackwork.Motion;
 
 namespace Jackwork.Bench.Elements.SideView;
@@ -19,7 +20,7 @@ internal sealed record Skeleton(ImmutableArray<Stroke> Strokes, ImmutableArray<H
     /// <summary>The skeleton of a machine.</summary>
     /// <param name="motion">Its motion.</param>
     /// <param name="cams">The cams as far as they are worked out; their outlines are shown, and followers stand as set over to touch them.</param>
-    public static Skeleton Of(Motion.Motion motion, IReadOnlyList<Cam> cams) => new SkeletonBuilder(motion, cams).Build();
+    public static Skeleton Of(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms) => new SkeletonBuilder(motion, cams, mechanisms).Build();
 
     /// <summary>What lies, wholly or in part, between two depths of a view, mm; the case always.</summary>
     public Skeleton Between(ViewPlane view, double from, double to)

@@ -2,18 +2,19 @@ using System.Collections.Immutable;
 using Jackwork.Cams;
 using Jackwork.Design;
 using Jackwork.Geometry;
+using Jackwork.Mechanisms;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
 namespace Jackwork.Bench.Elements.SideView;
 
 /// <summary>Gathers the lines, points and lengths of a machine's skeleton.</summary>
-internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> cams)
+internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms)
 {
     /// <summary>How far an axis or the line of a slide is drawn beyond the last thing on it, mm.</summary>
     private const double Beyond = 6;
 
-    /// <summary>How far the flattened outline of a cam may stand off, mm: less than a line's breadth.</summary>
+    /// <summary>How far the flattened outline of a cam or plate may stand off, mm: less than a line's breadth.</summary>
     private const double Sagitta = 0.1;
 
     /// <summary>Corners of a circle.</summary>
@@ -44,9 +45,6 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
                 case RatioDrive drive:
                     Wheels(drive);
                     break;
-                case GenevaDrive drive:
-                    Geneva(drive);
-                    break;
                 case CamDrive drive:
                     Follower(drive);
                     break;
@@ -57,6 +55,11 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
                     Slot(drive);
                     break;
             }
+        }
+
+        foreach (var work in mechanisms)
+        {
+            Made(work);
         }
 
         for (var m = 0; m < machine.Members.Count; m++)
@@ -174,25 +177,27 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         }
     }
 
-    private void Geneva(GenevaDrive drive)
+    // Plates by their outlines, and what has none by its lines.
+    private void Made(Mechanism work)
     {
-        var (a, b, sizes) = (machine.Members[drive.Driver].Joint, machine.Members[drive.Driven].Joint, Jackwork.Geneva.GenevaSizes.Of(drive));
-        var at = drive.Spec.At ?? b.Through;
-        foreach (var (member, joint, radius) in (ReadOnlySpan<(int, Joint, double)>)[(drive.Driver, a, sizes.Locking), (drive.Driven, b, sizes.Outside)])
+        foreach (var plate in work.Plates)
         {
-            onAxis[member].Add(joint.Foot(at));
-            Circle(StrokeKind.Wheel, drive.Driven, member, joint.Foot(at), joint.Along, radius);
+            Point3 At(Point2 p, double z) => plate.Frame.Apply(new Point3(p.X, p.Y, z));
+            var middle = (plate.Bottom + plate.Top) / 2;
+            if (plate is { Bore: not null, Member: var m } && machine.Members[m].Joint.Kind == JointKind.Pivot)
+            {
+                onAxis[m].AddRange([At(Point2.Origin, plate.Bottom), At(Point2.Origin, plate.Top)]);
+            }
+
+            foreach (var loop in plate.Openings.Concat(plate.Holes.Select(h => Outline.Circle(h.Centre, h.Diameter / 2))).Append(plate.Rim))
+            {
+                Loop(StrokeKind.Plate, work.Member, plate.Member, [.. loop.Flatten(Sagitta).Select(p => At(p, middle))]);
+            }
         }
 
-        var pin = a.Foot(at) + sizes.PinCircle * drive.Spec.PinTowards.Across(a.Along).Unit();
-        Circle(StrokeKind.Wheel, drive.Driven, drive.Driver, pin, a.Along, sizes.Pin / 2);
-        for (var i = 0; i < drive.Law.Slots; i++)
+        foreach (var line in work.Lines)
         {
-            var (sin, cos) = Math.SinCos(i * Math.Tau / drive.Law.Slots);
-            var along = cos * drive.SlotDrawn + sin * b.Along.Cross(drive.SlotDrawn);
-            var side = sizes.HalfSlot * b.Along.Cross(along);
-            Line(StrokeKind.Slot, drive.Driven, drive.Driven, new(drive.Driven, b.Foot(at) + (sizes.SlotEnd * along + side)), new(drive.Driven, b.Foot(at) + (sizes.Entry * along + side)));
-            Line(StrokeKind.Slot, drive.Driven, drive.Driven, new(drive.Driven, b.Foot(at) + (sizes.SlotEnd * along - side)), new(drive.Driven, b.Foot(at) + (sizes.Entry * along - side)));
+            Line(StrokeKind.Rod, work.Member, line.From.Member, new(line.From.Member, line.From.At), new(line.To.Member, line.To.At));
         }
     }
 

@@ -20,6 +20,9 @@ internal enum StrokeKind
     /// <summary>The outline of a cam.</summary>
     Cam,
 
+    /// <summary>The outline of a mechanism's plate.</summary>
+    Plate,
+
     /// <summary>The axis of a pivot.</summary>
     Axis,
 

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Jackwork.Geometry;
+using Jackwork.Motion;
+using Jackwork.Solids;
+
+namespace Jackwork.Mechanisms;
+
+/// <summary>A flat plate of a mechanism: cut to an outline, with openings, drilled holes and, where it sits on a shaft, a bore.</summary>
+/// <remarks>
+/// All is given as drawn, in the x-y plane of its frame; the origin lies within the outside. A plate on a shaft has its frame on the
+/// shaft's axis, z along it (either way): <see cref="On"/> gives the frame that cams and wheels have too.
+/// </remarks>
+/// <param name="Name">Its name, unique in the piece.</param>
+/// <param name="Member">The member that it moves with, or <see cref="Motion.Member.Case"/>.</param>
+/// <param name="Rim">Its outside, counter-clockwise, mm.</param>
+/// <param name="Frame">Where it stands as drawn.</param>
+/// <param name="Bottom">Lower face, mm along the frame's z.</param>
+/// <param name="Top">Upper face, mm along the frame's z, above <paramref name="Bottom"/>.</param>
+public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, double Bottom, double Top)
+{
+    /// <summary>What is cut out of it, each counter-clockwise: a plate without bore may have one about the origin.</summary>
+    public ImmutableArray<Outline> Openings { get; init; } = [];
+
+    /// <summary>Holes to drill, filled by what stands in them.</summary>
+    public ImmutableArray<Hole> Holes { get; init; } = [];
+
+    /// <summary>Diameter of the bore for its shaft about the origin, mm; null for none.</summary>
+    public double? Bore { get; init; }
+
+    /// <summary>Its hub; null for none.</summary>
+    public PlateHub? Hub { get; init; }
+
+    /// <summary>What is engraved on it beside its name.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>What it is made of.</summary>
+    public Material Material { get; init; } = Material.Named("birch-plywood");
+
+    /// <summary>The plane of plates on a shaft: x to the right and y up as drawn, seen from the tip of the axis, z along it; see <see cref="Cams.CamPlane"/>.</summary>
+    public static Frame On(Joint shaft)
+    {
+        var up = shaft.Along.AnyPerpendicular();
+        return new(up.Cross(shaft.Along), up, shaft.Along, shaft.Through);
+    }
+}

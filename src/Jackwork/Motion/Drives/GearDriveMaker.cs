@@ -1,0 +1,56 @@
+using Jackwork.Design;
+
+namespace Jackwork.Motion.Drives;
+
+/// <summary>Makes a gear pair of its spec.</summary>
+internal static class GearDriveMaker
+{
+    /// <summary>The drive, or null with the reasons noted.</summary>
+    public static RatioDrive? Make(GearSpec g, DriveSite site)
+    {
+        if (!site.TwoShafts("toothed wheels"))
+        {
+            return null;
+        }
+
+        var (z1, z2) = (g.Teeth[0], g.Teeth[1]);
+        var sameWay = site.AxisCosine is var cos && Math.Abs(cos) > 1 - DriveSite.Parallel * DriveSite.Parallel;
+        if (!sameWay)
+        {
+            if (g.Sense is null)
+            {
+                site.Note("", "the shafts are not parallel, so the sense can't be told from the teeth", "Add 'sense: same' or 'sense: opposite'");
+                return null;
+            }
+
+            return new(site.Driver, site.Driven, new Rational(g.Sense == "same" ? z1 : -z1, z2), g, null);
+        }
+
+        if (g.Module is null)
+        {
+            site.Note("", "wheels on parallel shafts need a module", "Add 'module: 2.5', or what your teeth have");
+            return null;
+        }
+
+        if (g.Sense is not null)
+        {
+            site.Note("sense", "on parallel shafts the sense follows from the wheels", "Remove 'sense'; use 'inside: true' for a ring with inside teeth");
+            return null;
+        }
+
+        if (Math.Min(z1, z2) < 5)
+        {
+            site.Note("teeth", $"a spur wheel of {Math.Min(z1, z2)} teeth can't be made with involute teeth", "Use 5 teeth or more; 12 or more run well");
+            return null;
+        }
+
+        if (g.Inside && z1 == z2)
+        {
+            site.Note("teeth", $"a ring and its pinion both have {z1} teeth", "Give the ring at least 8 teeth more");
+            return null;
+        }
+
+        var sign = (g.Inside ? 1 : -1) * Math.Sign(cos);
+        return new(site.Driver, site.Driven, new Rational(sign * z1, z2), g, null);
+    }
+}
