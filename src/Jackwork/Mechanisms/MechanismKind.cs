@@ -1,5 +1,6 @@
 using Jackwork.Geneva;
 using Jackwork.Motion;
+using Jackwork.Pins;
 
 namespace Jackwork.Mechanisms;
 
@@ -12,6 +13,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
+        Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -36,6 +36,9 @@ public abstract class Drive(int driver, int driven)
     /// <summary>The places that it is drawn with, such as its pins: each with what stands there and, where it has one, its direction. No name but that of a place is told twice.</summary>
     /// <param name="nameOf">Name of a member.</param>
     public virtual IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [];
+
+    /// <summary>The drive as it is where its driver goes round forward (+1) or back (-1): some are made for one way round.</summary>
+    internal virtual Drive TurnedBy(int way) => this;
 }
 
 /// <summary>The hand on the handle: the member's coordinate is the crank angle.</summary>

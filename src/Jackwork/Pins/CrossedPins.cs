@@ -1,3 +1,4 @@
+using Jackwork.Geometry;
 using Jackwork.Motion;
 
 namespace Jackwork.Pins;
@@ -56,6 +57,13 @@ public sealed record CrossedPins(double DriverCircle, double DrivenCircle, doubl
         var d = -DrivenCircle * cos + Edge;
         var root = d.Value <= 0 ? Jet.Constant(DrivenPin) : d.Value >= DrivenPin ? Jet.Constant(0) : Jet.Sqrt(-Jet.Square(d) + DrivenPin * DrivenPin);
         return Asin(1 / DriverCircle * (DrivenCircle * sin - root - DriverPin));
+    }
+
+    /// <inheritdoc/>
+    public override double Gap(double x, double y)
+    {
+        var (aside, past) = (Math.Abs(DrivenCircle * Math.Sin(y) - DriverCircle * Math.Sin(x)) - DriverPin, Edge - DrivenCircle * Math.Cos(y));
+        return (past <= 0 ? aside : new Vec2(Math.Max(0, aside), past).Length) - DrivenPin;
     }
 
     private static Jet Asin(Jet s) => Jet.Atan2(s, Jet.Sqrt(-Jet.Square(s) + 1));

@@ -24,6 +24,9 @@ public sealed class IntermittentLaw
     /// <summary>How far within its reach a pair is first looked at, rad, so that its speed ratio is finite.</summary>
     private const double Inside = 1e-6;
 
+    /// <summary>Places within the drive at which the play is looked at.</summary>
+    private const int Looked = 400;
+
     private readonly double begin;
     private readonly double beginOthers;
 
@@ -150,6 +153,16 @@ public sealed class IntermittentLaw
         }
 
         return least;
+    }
+
+    /// <summary>Least of <see cref="Play"/> while it drives, rad; below nothing the pins jam.</summary>
+    public double LeastPlay => Enumerable.Range(1, Looked).Min(i => Play(i * Drives / (Looked + 1)));
+
+    /// <summary>Least distance of any pin from touching the one that it would push, mm, the driver turned by <paramref name="a"/> since pick-up, the driven by <paramref name="b"/> since any.</summary>
+    public double Gap(double a, double b)
+    {
+        var rel = b - Step * Math.Floor(b / Step);
+        return Enumerable.Range(0, DriverPins).Min(i => Math.Abs(Pair(i).Gap(a + PinAt(i), rel + Waits - i * DrivenPitch)));
     }
 
     private PinPair Pair(int pin) => pin == 0 ? First : Others;

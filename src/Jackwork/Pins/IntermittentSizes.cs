@@ -5,7 +5,7 @@ namespace Jackwork.Pins;
 /// <summary>The sizes of an intermittent pin wheel, its driver and their lock, mm.</summary>
 /// <remarks>
 /// <para>d pins, c clearance, r1 and r2 the circles. On parallel shafts: from the face of the driver's pin plate its pins reach across the gap to
-/// the driven's pin plate and the driven's back to it; beyond, in one plane, the rim of radius r1 and the driven's locking disc of radius r2 + d.</para>
+/// the driven's pin plate and the driven's back to it; beyond, as good as in one plane, the rim of radius r1 and the driven's locking disc of radius r2 + d.</para>
 /// <para>On shafts at right angles: the driver's plate stands a gap of d from the middle of the driven's pins at their nearest; its pins reach past that by
 /// the tip. The driven's plate stands over the driver's, its pins reach down past the driver's slowest pin. Its flat is r2 + gap - c from its
 /// axis, its rim d farther.</para>

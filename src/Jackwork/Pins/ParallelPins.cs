@@ -1,3 +1,4 @@
+using Jackwork.Geometry;
 using Jackwork.Motion;
 
 namespace Jackwork.Pins;
@@ -50,6 +51,10 @@ public sealed record ParallelPins(double CentreDistance, double DriverCircle, do
         var (sin, cos) = Jet.SinCos(y);
         return Third(-DrivenCircle * cos + CentreDistance, DrivenCircle * sin, DriverCircle, Sum, -1);
     }
+
+    /// <inheritdoc/>
+    public override double Gap(double x, double y) =>
+        (DriverCircle * Vec2.FromAngle(x) - new Vec2(CentreDistance, 0) + DrivenCircle * Vec2.FromAngle(-y)).Length - Sum;
 
     // How far from the line of centres a point on a circle about one axis is at this distance from the other; nothing if it never is.
     private double Turned(double circle, double distance) =>

@@ -38,6 +38,9 @@ public abstract record PinPair
     /// <summary>x in contact at y between <see cref="Wedge"/> and <see cref="Reach"/>.</summary>
     public abstract Jet Driver(Jet y);
 
+    /// <summary>Distance of the two pins' surfaces, mm, worked out from where they stand alone; negative where they would overlap.</summary>
+    public abstract double Gap(double x, double y);
+
     /// <summary>y at which the driver's pin at x, going before, holds the driven's pin back.</summary>
     public Jet HeldBack(Jet x) => -Driven(-x);
 

@@ -16,6 +16,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("rod", m => m.Rod, "from", r => r.From, RodDriveMaker.Make),
         Of("slot", m => m.Slot, "from", s => s.From, SlotDriveMaker.Make),
         Of("geneva", m => m.Geneva, "from", g => g.From, GenevaDriveMaker.Make),
+        Of("intermittent", m => m.Intermittent, "from", i => i.From, IntermittentDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
     ];
 
