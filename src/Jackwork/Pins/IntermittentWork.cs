@@ -62,10 +62,9 @@ public sealed class IntermittentWork(Machine machine, IntermittentDrive drive) :
                 return FormattableString.Invariant($"the locking rim is cut away to {held.CutAway:0.##} mm of the driver's axis, into its bore of {Bores.Driver:0.##} mm");
             }
 
-            var beside = s.IsCrossed ? s.DrivenCircle - s.DriverLength - s.Pin : drive.Place.Distance - s.DrivenCircle - s.Pin;
-            return beside <= (s.IsCrossed ? Bores.Driven : Bores.Driver) / 2
-                ? FormattableString.Invariant($"{(s.IsCrossed ? "the driver's pins" : "its plate")} would run into the {(s.IsCrossed ? "wheel's" : "driver's")} shaft, {beside:0.##} mm beside its axis")
-                : null;
+            // On crossed shafts the driven's ends above the pins.
+            var beside = s.IsCrossed ? double.PositiveInfinity : drive.Place.Distance - s.DrivenCircle - s.Pin;
+            return beside <= Bores.Driver / 2 ? FormattableString.Invariant($"its plate would run into the driver's shaft, {beside:0.##} mm beside its axis") : null;
         }
     }
 

@@ -116,7 +116,7 @@ public sealed class IntermittentMachineTests
         { IntermittentPieces.Parallel(), "intermittent-pins", "picked up" },
         { IntermittentPieces.Parallel(45, "pins: 8, pin: 6.5, share: 100"), "intermittent-pins", "m" },
         { IntermittentPieces.Parallel(50, "pins: 8, bores: [6, 28]"), "intermittent-size", "bore" },
-        { IntermittentPieces.Crossed("pins: 8, circle: 15, at: [25, 70, 0], bores: [6, 26]"), "intermittent-size", "shaft" },
+        { IntermittentPieces.Crossed("pins: 8, circle: 15, at: [25, 70, 0], bores: [6, 26]"), "intermittent-size", "bore" },
         { IntermittentPieces.Crossed("pins: 8, circle: 15, at: [25, 70, 0], clearance: 0.5"), "intermittent-lock", "still be turned" },
         { IntermittentPieces.Parallel(54, "pins: 10", rpm: 400), "intermittent-pins", "strikes" },
     };
