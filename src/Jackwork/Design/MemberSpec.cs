@@ -73,6 +73,10 @@ public sealed record MemberSpec
     [Key("Driven by a lantern of pins and a toothed wheel.")]
     public LanternSpec? Lantern { get; init; }
 
+    /// <summary>Driven as an intermittent pin wheel.</summary>
+    [Key("Driven as an intermittent pin wheel: turned on during part of the driver's turn, locked for the rest.")]
+    public IntermittentSpec? Intermittent { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }

@@ -6,6 +6,7 @@ using Jackwork.Linkages;
 using Jackwork.Motion;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
+using Jackwork.Pins;
 
 namespace Jackwork.Mechanisms;
 
@@ -24,6 +25,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
         Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
         Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
         Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
+        Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

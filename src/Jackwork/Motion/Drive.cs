@@ -45,6 +45,9 @@ public abstract class Drive(int driver, int driven)
 
     /// <summary>The pins by which it takes hold of members, as drawn, each with the member that must carry it.</summary>
     public virtual IEnumerable<(int Member, Point3 At)> Pins => [];
+
+    /// <summary>The drive as it is where its driver goes round forward (+1) or back (-1): some are made for one way round.</summary>
+    internal virtual Drive TurnedBy(int way) => this;
 }
 
 /// <summary>What floats between two pins, as drawn.</summary>

@@ -21,6 +21,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("differential", m => m.Differential, "from", d => d.From, DifferentialDriveMaker.Make),
         Of("ratchet", m => m.Ratchet, "from", r => r.From, RatchetDriveMaker.Make),
         Of("lantern", m => m.Lantern, "with", l => l.With, LanternDriveMaker.Make),
+        Of("intermittent", m => m.Intermittent, "from", i => i.From, IntermittentDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
     ];
 
