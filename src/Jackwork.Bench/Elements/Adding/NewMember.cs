@@ -21,6 +21,7 @@ internal static class NewMember
         new LanternStarter(),
         new CouplerStarter(),
         new IntermittentStarter(),
+        new GuideStarter(),
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
