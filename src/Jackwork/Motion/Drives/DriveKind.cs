@@ -17,6 +17,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("slot", m => m.Slot, "from", s => s.From, SlotDriveMaker.Make),
         Of("geneva", m => m.Geneva, "from", g => g.From, GenevaDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
+        Of("barrel", m => m.Barrel, "on", b => b.On, BarrelDriveMaker.Make),
     ];
 
     private static DriveKind Of<T>(string key, Func<MemberSpec, T?> spec, string driverKey, Func<T, string> driver, Func<T, DriveSite, Drive?> make)
