@@ -1,4 +1,5 @@
 using Jackwork.Geneva;
+using Jackwork.Guides;
 using Jackwork.Motion;
 
 namespace Jackwork.Mechanisms;
@@ -12,6 +13,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
+        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

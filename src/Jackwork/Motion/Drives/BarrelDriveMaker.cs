@@ -12,7 +12,13 @@ internal static class BarrelDriveMaker
         var (a, f) = (site.DriverJoint, site.DrivenJoint);
         if (a.Kind != JointKind.Pivot)
         {
-            site.Note("on", $"'{site.DriverName}' slides and can't carry a barrel", "Name a shaft");
+            site.Note("on", $"'{site.DriverName}' {(a.Turns ? "runs in a guide" : "slides")} and can't carry a barrel", "Name a shaft");
+            return null;
+        }
+
+        if (f.Kind == JointKind.Guide)
+        {
+            site.Note("", $"'{site.DrivenName}' runs in a guide and can't ride in a groove too", "Let a lever or slide run in the groove, and a rod or slot lead on from it");
             return null;
         }
 
