@@ -22,6 +22,7 @@ internal static class NewMember
         new CouplerStarter(),
         new IntermittentStarter(),
         new GuideStarter(),
+        new BarrelStarter(),
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
