@@ -1,5 +1,6 @@
 using Jackwork.Differentials;
 using Jackwork.Geneva;
+using Jackwork.Guides;
 using Jackwork.Motion;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
@@ -18,6 +19,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
         Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
         Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
         Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
+        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -53,7 +53,7 @@ public sealed class DifferentialDrive(int driver, int with, int driven, Differen
     {
         (branch, miss) = (1, 0);
         var second = With == Member.Case ? default : k.With * states[With].Q;
-        return MemberState.Of(JointKind.Pivot, unknown == End.Driven ? k.Driver * states[Driver].Q + second : (1 / k.Driver) * (states[Driven].Q - second));
+        return MemberState.Turned(unknown == End.Driven ? k.Driver * states[Driver].Q + second : (1 / k.Driver) * (states[Driven].Q - second));
     }
 
     internal override double Residual(ReadOnlySpan<MemberState> states) => 0;

@@ -81,12 +81,12 @@ public sealed class RatchetDrive(int driver, int driven, RatchetSpec spec, int a
         (branch, miss) = (history.Branch, 0);
         if (Feed is not { } f || unknown == End.Driver)
         {
-            return MemberState.Of(JointKind.Pivot, Jet.Constant(history.Before.Value));
+            return MemberState.Turned(Jet.Constant(history.Before.Value));
         }
 
         var (wheel, face) = Law.Step(Arm(states[Driver].Q), Sense * history.Before.Value, history.Branch - 1, f.First, history.Advance);
         branch = face + 1;
-        return MemberState.Of(JointKind.Pivot, Sense * wheel);
+        return MemberState.Turned(Sense * wheel);
     }
 
     internal override double Residual(ReadOnlySpan<MemberState> states) => 0;

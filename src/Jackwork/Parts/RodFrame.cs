@@ -27,7 +27,7 @@ internal static class RodFrame
         var most = Slant;
         foreach (var m in (ReadOnlySpan<int>)[link.From.Member, link.To.Member])
         {
-            if (machine.Members[m].Joint is { Kind: JointKind.Pivot } j && j.Along.Across(x).Length > most + Alike)
+            if (machine.Members[m].Joint is { Turns: true } j && j.Along.Across(x).Length > most + Alike)
             {
                 (best, most) = ((m, j.Along), j.Along.Across(x).Length);
             }

@@ -10,7 +10,7 @@ namespace Jackwork.Tests.Differentials;
 public sealed class DifferentialLawTests
 {
     // Two wheels and an arm, as members about one axis.
-    private static MemberState[] States(double first, double second, double arm) => [.. new[] { first, second, arm }.Select(q => MemberState.Of(JointKind.Pivot, new Jet(q, 2 * q, -q)))];
+    private static MemberState[] States(double first, double second, double arm) => [.. new[] { first, second, arm }.Select(q => MemberState.Turned(new Jet(q, 2 * q, -q)))];
 
     private static double Turns(DifferentialDrive drive, double first, double second) =>
         drive.Solve(End.Driven, States(first, second, 0), new(1, default, 0), out _, out _).Q.Value;

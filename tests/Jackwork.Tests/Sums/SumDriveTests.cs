@@ -97,7 +97,7 @@ public sealed class SumDriveTests
         var members = new[] { Slides("a"), Slides("b"), new Member("c", Member.Case, new(JointKind.Pivot, new(20, 0, 0), new(0, 0, 1))) };
         var drive = new SumDrive(members, 0, 1, 2, [default, new(60, 0, 0), new(30, 0, 0)], new(0, 0, 1), new());
         Assert.Equal(1, drive.DrawnBranch(End.Driven));
-        MemberState[] states = [MemberState.Of(JointKind.Slide, Jet.Constant(14)), MemberState.Of(JointKind.Slide, Jet.Constant(14)), default];
+        MemberState[] states = [MemberState.Slid(Jet.Constant(14)), MemberState.Slid(Jet.Constant(14)), default];
         drive.Solve(End.Driven, states, new(1, default, 0.1), out _, out var miss);
         Assert.Equal(4, Math.Abs(miss), 1e-9);
         Assert.Contains("4 mm out of the line", drive.DescribeMiss(miss), StringComparison.Ordinal);

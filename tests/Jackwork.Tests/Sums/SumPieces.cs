@@ -42,15 +42,15 @@ internal sealed record SumPieces(IReadOnlyList<Member> Members, IReadOnlyList<Po
         var states = new MemberState[3];
         for (var m = 0; m < 3; m++)
         {
-            states[m] = MemberState.Of(Members[m].Joint.Kind, default);
+            states[m] = Members[m].Joint.At(Jet.Constant(0));
         }
 
         var branch = drive.DrawnBranch(unknown);
         for (var i = 0; i <= Steps; i++)
         {
             var t = time * i / Steps;
-            states[given] = MemberState.Of(Members[given].Joint.Kind, known(t));
-            states[1] = MemberState.Of(Members[1].Joint.Kind, with(t));
+            states[given] = Members[given].Joint.At(known(t));
+            states[1] = Members[1].Joint.At(with(t));
             states[found] = drive.Solve(unknown, states, new(branch, states[found].Q, time / Steps), out branch, out var miss);
             Assert.Equal(0, miss);
             Assert.True(drive.Residual(states) < 1e-9);
