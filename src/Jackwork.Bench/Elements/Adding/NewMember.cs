@@ -23,6 +23,9 @@ internal static class NewMember
         new IntermittentStarter(),
         new GuideStarter(),
         new BarrelStarter(),
+        new SumStarter(),
+        new DifferentialStarter(),
+        new RatchetStarter(),
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
