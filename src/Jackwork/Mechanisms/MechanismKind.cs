@@ -1,4 +1,5 @@
 using Jackwork.Geneva;
+using Jackwork.Guides;
 using Jackwork.Motion;
 using Jackwork.Pins;
 
@@ -14,6 +15,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     [
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
         Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
+        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

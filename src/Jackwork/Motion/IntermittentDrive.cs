@@ -95,12 +95,12 @@ public sealed class IntermittentDrive : Relation
         (branch, miss) = (1, 0);
         if (unknown == End.Driven)
         {
-            return MemberState.Of(JointKind.Pivot, DrivenAt(states[Driver].Q));
+            return MemberState.Turned(DrivenAt(states[Driver].Q));
         }
 
         // Where the wheel stands the driver stays where it was: nothing else can be said of it.
         var a = Law.Driver((Place.Sense * Way) * states[Driven].Q + Drawn);
-        return MemberState.Of(JointKind.Pivot, a is { } moving ? Way * (moving + start) : Jet.Constant(history.Before.Value));
+        return MemberState.Turned(a is { } moving ? Way * (moving + start) : Jet.Constant(history.Before.Value));
     }
 
     // How far the nearest pins are from touching, or how far the wheel stands off its lock.

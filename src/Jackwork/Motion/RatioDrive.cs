@@ -35,7 +35,7 @@ public sealed class RatioDrive(int driver, int driven, Rational ratio, GearSpec?
     internal override MemberState Solve(End unknown, ReadOnlySpan<MemberState> states, in History history, out int branch, out double miss)
     {
         (branch, miss) = (1, 0);
-        return MemberState.Of(JointKind.Pivot, unknown == End.Driven ? k * states[Driver].Q : (1 / k) * states[Driven].Q);
+        return MemberState.Turned(unknown == End.Driven ? k * states[Driver].Q : (1 / k) * states[Driven].Q);
     }
 
     internal override double Residual(ReadOnlySpan<MemberState> states) => 0;
