@@ -34,7 +34,7 @@ public sealed class Proof
         clearances = new(Clear);
         stacks = new(() => StackMaker.Of(this));
         gears = new(() => GearWork.Of(machine, Cutter));
-        mechanisms = new(() => MechanismKind.In(machine));
+        mechanisms = new(() => MechanismKind.In(motion));
         residuals = new(() => Residuals.Of(motion));
     }
 

@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>One moving part and what makes it move.</summary>
-[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has one of the drives below, from `gear` to `cam`. Names are lower-case letters, digits and hyphens.", """
+[Section("members", "A member is a rigid moving part with one freedom: a `pivot`, a `slide` or a `guide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has one of the drives below, from `gear` to `cam`. Names are lower-case letters, digits and hyphens.", """
     members:
       shaft:
         note: the hand turns this one
@@ -28,6 +28,10 @@ public sealed record MemberSpec
     /// <summary>It slides.</summary>
     [Key("It slides along a line; its coordinate is in mm.")]
     public SlideSpec? Slide { get; init; }
+
+    /// <summary>It follows a track.</summary>
+    [Key("It turns and lifts along a track; its coordinate is the travel along it in mm.")]
+    public GuideJointSpec? Guide { get; init; }
 
     /// <summary>Driven by toothed wheels.</summary>
     [Key("Driven by a pair of toothed wheels.")]

@@ -91,6 +91,9 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
     /// <remarks>H. Alt (1932); R. L. Norton, Design of Machinery, section 3.3 (from memory).</remarks>
     internal abstract double? TransmissionAngle(ReadOnlySpan<MemberState> states);
 
+    /// <summary>The line of the force on the driven member, a unit direction, and the point it acts on, both seen from the driven's carrier; null where that is no single line.</summary>
+    internal virtual (Vec3 Line, Point3 At)? Push(ReadOnlySpan<MemberState> states) => null;
+
     /// <summary>What a miss of this many mm means, for a finding.</summary>
     internal abstract string DescribeMiss(double miss);
 }

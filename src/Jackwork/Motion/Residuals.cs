@@ -39,7 +39,7 @@ internal sealed record Residuals(double Worst, IReadOnlyList<(Relation Relation,
     {
         for (var m = 0; m < states.Length; m++)
         {
-            states[m] = MemberState.Of(motion.Machine.Members[m].Joint.Kind, motion.Of(m)[step]);
+            states[m] = motion.Machine.Members[m].Joint.At(motion.Of(m)[step]);
         }
     }
 

@@ -71,11 +71,23 @@ public sealed class BodyFrames
             return Frame.Identity;
         }
 
-        var joint = machine.Members[m].Joint;
-        var q = Coordinate(m, place);
-        var own = joint.Kind == JointKind.Pivot ? Frame.Rotation(joint.Through, joint.Along, q) : Frame.Translation(q * joint.Along);
+        var own = OnCarrier(m, place);
         var carrier = machine.Members[m].Carrier;
         return carrier == seenFrom ? own : OfMember(carrier, place, seenFrom).Compose(own);
+    }
+
+    /// <summary>The frame of a member at a place, seen from its carrier.</summary>
+    internal Frame OnCarrier(int m, double place)
+    {
+        var joint = machine.Members[m].Joint;
+        var (turn, lift) = joint.Pose(Coordinate(m, place));
+        if (!joint.Turns)
+        {
+            return Frame.Translation(lift * joint.Along);
+        }
+
+        var turned = Frame.Rotation(joint.Through, joint.Along, turn);
+        return turned with { Origin = turned.Origin + lift * joint.Along };
     }
 
     /// <summary>The coordinate of a member at a place, rad or mm.</summary>

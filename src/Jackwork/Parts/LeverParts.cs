@@ -37,7 +37,12 @@ internal static class LeverParts
                 continue;
             }
 
-            var parts = machine.Members[m].Joint.Kind == JointKind.Pivot ? Lever(proof, m, body) : Slide(proof, m, body);
+            var parts = machine.Members[m].Joint.Kind switch
+            {
+                JointKind.Pivot => Lever(proof, m, body),
+                JointKind.Slide => Slide(proof, m, body),
+                _ => Arms(machine, m, body),
+            };
             foreach (var part in parts.Concat(Contact(proof, m)))
             {
                 yield return part;
@@ -49,7 +54,7 @@ internal static class LeverParts
     public static Material AxleMaterial(Design.BodySpec? body) => Material.Named(body?.AxleMaterial ?? "steel");
 
     /// <summary>The pins at which rods and slots take hold of a member, as drawn.</summary>
-    private static IEnumerable<Point3> Pins(Machine machine, int m)
+    public static IEnumerable<Point3> Pins(Machine machine, int m)
     {
         foreach (var d in machine.Drives)
         {
@@ -113,6 +118,15 @@ internal static class LeverParts
         {
             yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m, Material = AxleMaterial(body) };
         }
+    }
+
+    // A bar to each pin of a guided member; its rod, pin and sleeve are those of its guide.
+    private static IEnumerable<Part> Arms(Machine machine, int m, Design.BodySpec? body)
+    {
+        var member = machine.Members[m];
+        var make = new BarMaker(member.Name, m, member.Joint, (body?.Thickness ?? Thickness) / 2, (body?.Width ?? Width) / 2, Material.Named(body?.Material ?? "birch-plywood"));
+        var pins = Pins(machine, m).ToList();
+        return pins.Select((pin, i) => make.Bar(pins.Count > 1 ? $" arm {i + 1}" : " arm", Station.Of(member.Joint, pin), pin));
     }
 
     // Clear of the cam that it rides on, on the side away from the cam's hub.

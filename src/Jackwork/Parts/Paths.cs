@@ -39,8 +39,11 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
             return new CarriedPath(Of(new(own.Carrier), seenFrom), Of(body, own.Carrier), own.Joint.Through, bodies.Steps);
         }
 
-        return own.Joint.Kind == JointKind.Pivot
-            ? new PivotPath(bodies, body.Member, own.Joint)
-            : new SlidePath(bodies, body.Member, own.Joint.Along);
+        return own.Joint.Kind switch
+        {
+            JointKind.Pivot => new PivotPath(bodies, body.Member, own.Joint),
+            JointKind.Slide => new SlidePath(bodies, body.Member, own.Joint.Along),
+            _ => new GuidePath(bodies, body.Member, own.Joint.Through),
+        };
     }
 }

@@ -22,7 +22,7 @@ internal static class RodFrame
         var most = Slant;
         foreach (var m in (ReadOnlySpan<int>)[rod.Driver, rod.Driven])
         {
-            if (machine.Members[m].Joint is { Kind: JointKind.Pivot } j && j.Along.Across(x).Length > most + Alike)
+            if (machine.Members[m].Joint is { Turns: true } j && j.Along.Across(x).Length > most + Alike)
             {
                 (best, most) = ((m, j.Along), j.Along.Across(x).Length);
             }

@@ -42,7 +42,7 @@ internal static class RodParts
         foreach (var ((member, at, next), end) in ends.Zip(spec.Ends ?? ["plain", "plain"]))
         {
             var joint = machine.Members[member].Joint;
-            var axis = frame.Undo(joint.Kind == JointKind.Pivot ? joint.Along : frame.Y);
+            var axis = frame.Undo(joint.Turns ? joint.Along : frame.Y);
             if (end == "bend")
             {
                 pieces.Add(ConvexPiece.Capsule(run[at], run[at] + Leg * axis, wire / 2));

@@ -93,15 +93,16 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     {
         var (member, name) = (machine.Members[m], machine.NameOf(m));
         var (joint, spec) = (member.Joint, machine.Design.Members[name]);
-        if (joint.Kind == JointKind.Pivot)
+        if (joint.Turns)
         {
+            var key = joint.Kind == JointKind.Pivot ? "pivot" : "guide";
             if (spec.Body is { From: { } from, To: { } to })
             {
                 onAxis[m].AddRange([joint.Through + from * joint.Along, joint.Through + to * joint.Along]);
             }
 
             Centre(StrokeKind.Axis, m, joint.Through, onAxis[m].Append(joint.Through).Select(p => (p - joint.Through).Dot(joint.Along)));
-            handles.Add(new($"members.{name}.pivot.through", m, new(member.Carrier, joint.Through), $"pivot of {name}", m));
+            handles.Add(new($"members.{name}.{key}.through", m, new(member.Carrier, joint.Through), $"{key} of {name}", m));
             return;
         }
 
@@ -184,7 +185,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         {
             Point3 At(Point2 p, double z) => plate.Frame.Apply(new Point3(p.X, p.Y, z));
             var middle = (plate.Bottom + plate.Top) / 2;
-            if (plate is { Bore: not null, Member: var m } && machine.Members[m].Joint.Kind == JointKind.Pivot)
+            if (plate is { Bore: not null, Member: var m } && machine.Members[m].Joint.Turns)
             {
                 onAxis[m].AddRange([At(Point2.Origin, plate.Bottom), At(Point2.Origin, plate.Top)]);
             }
@@ -247,8 +248,8 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     private void Arm(int owner, BodyPoint pin, string what)
     {
         var joint = machine.Members[pin.Body].Joint;
-        var foot = joint.Kind == JointKind.Pivot ? joint.Foot(pin.Drawn) : (joint with { Through = SlideLine(pin.Body) }).Foot(pin.Drawn);
-        if (joint.Kind == JointKind.Pivot)
+        var foot = joint.Turns ? joint.Foot(pin.Drawn) : (joint with { Through = SlideLine(pin.Body) }).Foot(pin.Drawn);
+        if (joint.Turns)
         {
             onAxis[pin.Body].Add(foot);
         }
@@ -256,7 +257,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         if (foot.DistanceTo(pin.Drawn) > NoArm)
         {
             Line(StrokeKind.Lever, owner, pin.Body, pin with { Drawn = foot }, pin);
-            if (joint.Kind == JointKind.Pivot)
+            if (joint.Turns)
             {
                 lengths.Add(new(owner, pin with { Drawn = foot }, pin, foot.DistanceTo(pin.Drawn), what));
             }

@@ -12,7 +12,13 @@ internal static class CamDriveMaker
         var (a, f) = (site.DriverJoint, site.DrivenJoint);
         if (a.Kind != JointKind.Pivot)
         {
-            site.Note("on", $"'{site.DriverName}' slides and can't carry a cam", "Name a shaft");
+            site.Note("on", $"'{site.DriverName}' {(a.Turns ? "runs in a guide" : "slides")} and can't carry a cam", "Name a shaft");
+            return null;
+        }
+
+        if (f.Kind == JointKind.Guide)
+        {
+            site.Note("", $"'{site.DrivenName}' runs in a guide and can't ride on a cam", "Let a lever or slide ride on the cam, and a rod or slot lead on from it");
             return null;
         }
 
