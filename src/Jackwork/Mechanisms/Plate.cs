@@ -21,7 +21,7 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
     /// <summary>What is cut out of it, each counter-clockwise: a plate without bore may have one about the origin.</summary>
     public ImmutableArray<Outline> Openings { get; init; } = [];
 
-    /// <summary>What stands for outside and openings where clearance is asked, such as the tip circle of teeth; null where they do themselves.</summary>
+    /// <summary>What stands for outside and openings where clearance is asked, such as the tip circle of teeth; null where they do themselves. One that is round about the origin without openings is held as the cylinder that it is.</summary>
     public (Outline Rim, ImmutableArray<Outline> Openings)? Shell { get; init; }
 
     /// <summary>Holes to drill, filled by what stands in them.</summary>

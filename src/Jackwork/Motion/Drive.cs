@@ -45,6 +45,9 @@ public abstract class Drive(int driver, int driven)
 
     /// <summary>The pins by which it takes hold of members, as drawn, each with the member that must carry it.</summary>
     public virtual IEnumerable<(int Member, Point3 At)> Pins => [];
+
+    /// <summary>The drive as it is where its driver goes round forward (+1) or back (-1): some are made for one way round.</summary>
+    internal virtual Drive TurnedBy(int way) => this;
 }
 
 /// <summary>What floats between two pins, as drawn.</summary>
@@ -99,6 +102,9 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
 
     /// <summary>Whether the driven turns evenly where the driver does; asked only where <see cref="TurnsOfDriven"/> is not null.</summary>
     internal virtual bool IsEven => true;
+
+    /// <summary>Whether the driven starts at once out of rest, its speed jumping, and comes to rest smoothly.</summary>
+    internal virtual bool StartsAtOnce => false;
 
     /// <summary>The members whose states must be known before the one at <paramref name="unknown"/> can be solved.</summary>
     internal abstract IEnumerable<int> Needs(End unknown);

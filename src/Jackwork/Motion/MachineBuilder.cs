@@ -46,6 +46,7 @@ public static class MachineBuilder
         var drives = new DriveBuilder(spec, members, joints.Unsound, problems).Build();
         var crank = members.ToList().FindIndex(m => m.Name == spec.Crank.Turns);
         var turns = drives is null ? null : Trains.Turns(members, drives, crank);
+        drives = drives is null ? null : [.. drives.Select(d => d.Driver >= 0 && turns![d.Driver] is { } driver ? d.TurnedBy(driver.Numerator.Sign) : d)];
         NoteUntied(members, drives, turns, problems);
         var acted = new ChartBuilder(spec, members, joints.Unsound, drives, turns, problems).Build();
         var rules = new RuleBuilder(spec, members, turns, problems).Build();

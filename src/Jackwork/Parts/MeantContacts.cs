@@ -56,7 +56,7 @@ public sealed class MeantContacts
             return least;
         }
 
-        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b))
+        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b) || IsCouplerPin(a, b) || IsCouplerPin(b, a))
         {
             return null;
         }
@@ -99,7 +99,12 @@ public sealed class MeantContacts
 
     private bool IsMesh(Part a, Part b) =>
         a.Kind == PartKind.Wheel && b.Kind == PartKind.Wheel
-        && machine.Drives.OfType<RatioDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
+        && machine.Drives.OfType<GearDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
+
+    // A pin of a coupler stands in what it joins: the coupler's carrier and the member at its other end.
+    private bool IsCouplerPin(Part pin, Part held) =>
+        pin is { Kind: PartKind.Pin, Serves: { } s } && machine.Drives[s.Member] is CouplerDrive c
+        && !held.Body.IsRod && (held.Body.Member == c.Driver || held.Body.Member == machine.Members[c.Driven].Carrier);
 
     private static bool IsOneMechanism(Part a, Part b) => a.Serves is { } one && b.Serves == one;
 

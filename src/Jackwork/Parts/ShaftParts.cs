@@ -60,7 +60,7 @@ internal static class ShaftParts
     {
         var machine = proof.Machine;
         var stations = proof.Cams.Where(c => c.Shaft == m).Select(c => c.Station)
-            .Concat(machine.Drives.OfType<RatioDrive>().Where(d => d.Gear?.Module is not null && (d.Driver == m || d.Driven == m)).Select(d => Station.OfWheel(machine, d, m)))
+            .Concat(machine.Drives.OfType<GearDrive>().Where(d => d.Spec.Module is not null && (d.Driver == m || d.Driven == m)).Select(d => Station.OfWheel(machine, d, m)))
             .ToList();
         var half = PlateParts.Thickness / 2 + PlateParts.HubLength;
         var reaches = stations.Select(s => (From: s - half, To: s + half))

@@ -53,9 +53,9 @@ internal static class SumDriveMaker
             }
 
             var off = joint.Kind == JointKind.Pivot ? joint.Along.Cross(across).Length : Math.Abs(joint.Along.Dot(across));
-            if (off > DriveSite.Parallel)
+            if (joint.Kind == JointKind.Guide || off > DriveSite.Parallel)
             {
-                site.Note("", $"'{site.NameOf(m)}' does not move in the plane of the bar", joint.Kind == JointKind.Pivot ? "Let its axis run along the pins" : "Let it slide square to the pins");
+                site.Note("", $"'{site.NameOf(m)}' does not move in the plane of the bar", joint.Kind == JointKind.Slide ? "Let it slide square to the pins" : "Let it turn about an axis along the pins");
                 return false;
             }
         }
