@@ -1,3 +1,4 @@
+using Jackwork.Barrels;
 using Jackwork.Cams;
 using Jackwork.Checks;
 
@@ -12,5 +13,6 @@ internal sealed record CutKind(string List, Func<Proof, IEnumerable<Mechanism>> 
     public static readonly IReadOnlyList<CutKind> All =
     [
         new("positiveCams", PositiveCamWork.Of),
+        new("barrels", BarrelWork.Of),
     ];
 }

@@ -21,6 +21,8 @@ internal static class NewMember
         new LanternStarter(),
         new CouplerStarter(),
         new IntermittentStarter(),
+        new GuideStarter(),
+        new BarrelStarter(),
         new SumStarter(),
         new DifferentialStarter(),
         new RatchetStarter(),

@@ -23,6 +23,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("lantern", m => m.Lantern, "with", l => l.With, LanternDriveMaker.Make),
         Of("intermittent", m => m.Intermittent, "from", i => i.From, IntermittentDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
+        Of("barrel", m => m.Barrel, "on", b => b.On, BarrelDriveMaker.Make),
     ];
 
     private static DriveKind Of<T>(string key, Func<MemberSpec, T?> spec, string driverKey, Func<T, string> driver, Func<T, DriveSite, Drive?> make)
