@@ -103,6 +103,9 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
     /// <summary>Whether the driven turns evenly where the driver does; asked only where <see cref="TurnsOfDriven"/> is not null.</summary>
     internal virtual bool IsEven => true;
 
+    /// <summary>Whether the driven starts at once out of rest, its speed jumping, and comes to rest smoothly.</summary>
+    internal virtual bool StartsAtOnce => false;
+
     /// <summary>The members whose states must be known before the one at <paramref name="unknown"/> can be solved.</summary>
     internal abstract IEnumerable<int> Needs(End unknown);
 

@@ -52,6 +52,8 @@ public sealed class RatchetDrive(int driver, int driven, RatchetSpec spec, int a
 
     internal override bool BranchIsSide => false;
 
+    internal override bool StartsAtOnce => true;
+
     /// <summary>The same drive, knowing what its arm does.</summary>
     /// <param name="arm">The driver's coordinate at equal steps over a whole performance, rad.</param>
     /// <param name="crankTurns">Turns of the crank of that performance.</param>

@@ -106,6 +106,14 @@ public sealed class BodyFrames
 
         // What goes round starts again at the seam.
         var next = i + 1 == q.Length && machine.Members[m].Joint.Kind == JointKind.Pivot ? b.Value + Math.Tau * Math.Round((a.Value - b.Value) / Math.Tau) : b.Value;
+        if (a.First == 0 && b.First != 0 && machine.Drives[m] is Relation { StartsAtOnce: true })
+        {
+            // It rests until the motion that it has at the end of the step meets it.
+            var s = (u - 1) * step;
+            var come = next + s * (b.First + s / 2 * b.Second);
+            return b.First > 0 ? Math.Max(a.Value, come) : Math.Min(a.Value, come);
+        }
+
         return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
     }
 }

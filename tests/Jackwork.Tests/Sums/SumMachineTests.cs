@@ -30,13 +30,13 @@ public sealed class SumMachineTests
     public void AChartIsWorkedBackThroughOneDriverWithTheOtherKnown()
     {
         var asked = Solved(Text(Sum, $"timing:\n  head: {Chart}\n  right: {Other}\n"));
-        Assert.Equal(0, asked.Gaps.Count);
+        Assert.Empty(asked.Gaps);
         Assert.True(Proof.OfMotion(asked.Machine).Closure < 1e-9);
         Assert.Equal(5, asked.Of("head").ToArray().Max(q => q.Value), 1e-3);
 
         // The left lever asked for what came out of that gives the head back.
         var (left, right) = (asked.Of("left").ToArray(), asked.Of("right").ToArray());
-        Assert.True(left.Zip(right).Any(x => Math.Abs(x.First.Value + x.Second.Value) > 0.01));
+        Assert.Contains(left.Zip(right), x => Math.Abs(x.First.Value + x.Second.Value) > 0.01);
         for (var i = 0; i < left.Length; i += 17)
         {
             // Heights of the two pins by their own arms of 40 mm: the middle of the bar where the slide runs, x = 0.

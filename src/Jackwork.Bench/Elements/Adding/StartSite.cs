@@ -61,6 +61,9 @@ internal sealed class StartSite
     /// <summary>A point in the format, exact enough that two wheels' axes stand as far apart as their teeth ask.</summary>
     public static string P(Point3 p) => $"[{N(p.X)}, {N(p.Y)}, {N(p.Z)}]";
 
+    /// <summary>The driver's own point of its axis in the format, to the last digit that counts: for members about one axis.</summary>
+    public string OwnAxis => $"[{DesignText.Number(Joint.Through.X, 9)}, {DesignText.Number(Joint.Through.Y, 9)}, {DesignText.Number(Joint.Through.Z, 9)}]";
+
     /// <summary>A direction in the format.</summary>
     public static string V(Vec3 v) => (Math.Round(v.X, 9), Math.Round(v.Y, 9), Math.Round(v.Z, 9)) switch
     {

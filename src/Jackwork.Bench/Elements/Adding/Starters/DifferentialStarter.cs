@@ -23,6 +23,6 @@ internal sealed class DifferentialStarter : Starter
         // About the driver's own axis, where the wheels are least in the way along it.
         var (from, to) = site.Room.Reach(site.Driver, site.Joint.Through, site.Along);
         var at = site.Room.Best(Enumerable.Range(0, 9).Select(i => site.Joint.Through + (from + (to - from) * i / 8) * site.Along), p => Room.Disc(p, site.Along, 52, 14, 18));
-        return $"{{pivot: {{through: {P(site.Joint.Through)}, along: {V(site.Along)}}}, differential: {{from: {site.Name}, teeth: [24, 24], module: 1.5, at: {P(at)}}}, body: {{bare: true}}}}";
+        return $"{{pivot: {{through: {site.OwnAxis}, along: {V(site.Along)}}}, differential: {{from: {site.Name}, teeth: [24, 24], module: 1.5, at: {P(at)}}}, body: {{bare: true}}}}";
     }
 }

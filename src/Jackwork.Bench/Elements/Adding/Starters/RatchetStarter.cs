@@ -39,7 +39,7 @@ internal sealed class RatchetStarter : Starter
         var pawl = site.Room.Best(site.Around(Radius(site, teeth) + Outside).Select(p => p + -1.0 * off), p => Room.Points(6, p, p + Beside * site.Along));
         var radius = Radius(site, teeth);
         Vec3 across = arm - pawl;
-        return FormattableString.Invariant($"{{{site.On}pivot: {{through: {P(site.Joint.Through)}, along: {V(site.Along)}}}, ratchet: {{from: {site.Name}, teeth: {teeth}, radius: {radius:0.#}, pawl: {P(pawl)}, at: {P(arm + Beside * site.Along)}, hold-towards: {V(across.Unit())}}}, body: {{bare: true}}}}");
+        return FormattableString.Invariant($"{{{site.On}pivot: {{through: {site.OwnAxis}, along: {V(site.Along)}}}, ratchet: {{from: {site.Name}, teeth: {teeth}, radius: {radius:0.#}, pawl: {P(pawl)}, at: {P(arm + Beside * site.Along)}, hold-towards: {V(across.Unit())}}}, body: {{bare: true}}}}");
     }
 
     // As large as leaves the cutter room between the teeth.
