@@ -50,12 +50,11 @@ public sealed class PositiveCamCheckTests
     public void AnAutomaticBaseHeedsTheOuterWallToo()
     {
         // A quick start hollows the pitch curve: with a groove the base must grow until the outer wall clears the limit, as the plate cam's
-        // need not. About r^2/(s'' - r) = R + c + 1 at the foot, s'' = 2 pi 20/(40 deg)^2 = 258 mm, R + c + 1 = 18 mm: r near 60 mm.
+        // need not. At the edge of what is allowed the wall has just the limit, 1 mm.
         var rig = Rig with { Size = 24, Limits = "pressure-angle-sliding: 60", Moves = [new(0, 40, 20, "cycloidal"), new(180, 300, 0, "cycloidal")] };
         var (plain, groove) = ((rig with { CamKeys = ", base: auto" }).Prove().Cams[0], (rig with { CamKeys = ", base: auto, groove: {clearance: 5}" }).Prove().Cams[0]);
         Assert.Null(groove.BaseWanted);
         Assert.True(groove.BaseRadius > plain.BaseRadius + 4, $"{groove.BaseRadius} and {plain.BaseRadius} mm");
-        Assert.InRange(groove.BaseRadius, 42, 54);
         Assert.Equal(1, ((GrooveWall)groove.Return!).Profile.MinConcaveRadius, 0.05);
     }
 
