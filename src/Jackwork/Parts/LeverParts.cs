@@ -25,14 +25,14 @@ internal static class LeverParts
 
     private static readonly Material Steel = Material.Named("steel");
 
-    /// <summary>The parts of every member that is no shaft and not bare.</summary>
+    /// <summary>The parts of every member that is neither shaft nor coupler and not bare.</summary>
     public static IEnumerable<Part> Of(Proof proof)
     {
         var machine = proof.Machine;
         for (var m = 0; m < machine.Members.Count; m++)
         {
             var body = machine.Design.Members[machine.Members[m].Name].Body;
-            if (ShaftParts.IsShaft(machine, m) || body is { Bare: true })
+            if (ShaftParts.IsShaft(machine, m) || machine.Drives[m] is CouplerDrive || body is { Bare: true })
             {
                 continue;
             }
@@ -53,25 +53,8 @@ internal static class LeverParts
     /// <summary>What the shaft, axle or slide rod of a member is made of.</summary>
     public static Material AxleMaterial(Design.BodySpec? body) => Material.Named(body?.AxleMaterial ?? "steel");
 
-    /// <summary>The pins at which rods and slots take hold of a member, as drawn.</summary>
-    public static IEnumerable<Point3> Pins(Machine machine, int m)
-    {
-        foreach (var d in machine.Drives)
-        {
-            switch (d)
-            {
-                case RodDrive r when r.Driver == m:
-                    yield return r.DriverPin;
-                    break;
-                case RodDrive r when r.Driven == m:
-                    yield return r.DrivenPin;
-                    break;
-                case SlotDrive s when s.PinOn == m || s.SlotIn == m:
-                    yield return s.Pin;
-                    break;
-            }
-        }
-    }
+    /// <summary>The pins at which drives take hold of a member, as drawn.</summary>
+    public static IEnumerable<Point3> Pins(Machine machine, int m) => machine.Drives.SelectMany(d => d.Pins).Where(p => p.Member == m).Select(p => p.At);
 
     private static IEnumerable<Part> Lever(Proof proof, int m, Design.BodySpec? body)
     {

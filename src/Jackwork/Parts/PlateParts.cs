@@ -55,7 +55,7 @@ internal static class PlateParts
 
     private static IEnumerable<Part> Wheels(Machine machine, GearWork work)
     {
-        var spec = work.Drive.Gear!;
+        var spec = work.Drive.Spec;
         (SpurGear Gear, int Member, double Bore, double? Hub)[] wheels =
         [
             (work.DriverGear!, work.Drive.Driver, work.Bores.Driver, spec.Hubs?[0]),
