@@ -24,6 +24,9 @@ public sealed record BarrelGroove(IReadOnlyList<BarrelSample> Samples, double Su
     /// <remarks>As in the plane; the roller's section with the drum is longer round the drum by (R/s)^2/6 of itself.</remarks>
     public double MinWallRadius => Math.Abs(Samples[MinRadiusStep].PitchRadius) - Half;
 
+    /// <summary>Radius of a drum on which the same motion has the largest pressure angle <paramref name="angle"/> rad, mm: on a slide tan p goes as 1/s, on a lever nearly so.</summary>
+    public double RadiusFor(double angle) => Surface * Math.Tan(MaxPressureAngle) / Math.Tan(angle);
+
     /// <summary>Where the groove reaches along the shaft, mm.</summary>
     public (double From, double To) Reach => (Samples.Min(s => s.Lower.Point.Y), Samples.Max(s => s.Upper.Point.Y));
 

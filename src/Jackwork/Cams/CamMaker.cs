@@ -57,9 +57,14 @@ internal static class CamMaker
         return BaseSearch.Find(HubRadius(drive) + limits.Rim, r => drawn.WithBase(r, turn.Least, turn.Most), f =>
         {
             profile.Fill(motion, drive, f);
-            return profile.MaxPressureAngle <= limits.PressureAngle(f.Turns) && profile.MinConvexRadius >= limits.ConvexRadius;
+            return profile.MaxPressureAngle <= limits.PressureAngle(f.Turns) && profile.MinConvexRadius >= limits.ConvexRadius && OuterRadius(drive.Spec, profile) >= limits.ConvexRadius;
         });
     }
+
+    // Smallest radius of the outer wall of a groove in its hollows, which stand off the outline by the groove's width; infinite without a groove.
+    private static double OuterRadius(Design.CamSpec spec, CamProfile profile) => spec.Groove is { } groove
+        ? profile.MinConcaveRadius - (spec.Follower.Roller ?? spec.Follower.Round!.Value) - (groove.Clearance ?? ReturnMaker.Clearance)
+        : double.PositiveInfinity;
 
     /// <summary>Radius of the hub or collet that the cam must clear, mm: as given, else as large as the bore is wide.</summary>
     public static double HubRadius(CamDrive drive) => (drive.Spec.Hub ?? 2 * Bore(drive)) / 2;

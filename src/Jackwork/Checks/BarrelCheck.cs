@@ -47,7 +47,7 @@ internal sealed class BarrelCheck : ICheck
             yield return new(
                 groove.MaxPressureAngle > limit ? Level.Fault : Level.Caution, Name, name, Proof.Deg(at), Proof.Deg(at), Proof.Deg(groove.MaxPressureAngle), Proof.Deg(limit), "deg",
                 FormattableString.Invariant($"the groove of '{name}' pushes its roller {(groove.MaxPressureAngle > limit ? "too much" : "nearly too much")} sideways: pressure angle {Proof.Deg(groove.MaxPressureAngle):0.#}° at {proof.Where(at, shaft)}, limit {Proof.Deg(limit):0.#}°"),
-                FormattableString.Invariant($"Enlarge the drum (now {spec.Radius:0.##} mm radius), spread the move over more of the turn, or ask a smaller move"));
+                FormattableString.Invariant($"Enlarge the drum (now {spec.Radius:0.##} mm radius) to {Math.Ceiling(groove.RadiusFor(limit)):0} mm, spread the move over more of the turn, or ask a smaller move"));
         }
 
         if (groove.MinWallRadius < proof.Limits.ConvexRadius)

@@ -37,7 +37,7 @@ public sealed class BarrelCheckTests
     public void ASoundBarrelSaysNothingAndRunsTrue()
     {
         var proof = Prove(Text());
-        Assert.Empty(Verdict.OfMotion(proof).Findings.Where(f => f.Level == Level.Fault));
+        Assert.DoesNotContain(Verdict.OfMotion(proof).Findings, f => f.Level == Level.Fault);
         Assert.InRange(proof.AsCut.Results[0].MaxError, 0, 0.005);
         var play = proof.AsCut.Results[0].Play!.Value;
 
@@ -50,7 +50,7 @@ public sealed class BarrelCheckTests
     public void ALeverRunsTrueOnItsArc()
     {
         var proof = Prove(Text(joint: "pivot: {through: [0, 40, -45], along: y}", reach: 14));
-        Assert.Empty(Verdict.OfMotion(proof).Findings.Where(f => f.Level == Level.Fault));
+        Assert.DoesNotContain(Verdict.OfMotion(proof).Findings, f => f.Level == Level.Fault);
         Assert.InRange(proof.AsCut.Results[0].FollowerError, 0, 0.008);
     }
 

@@ -131,6 +131,15 @@ public sealed class BarrelGrooveTests
     }
 
     [Fact]
+    [Trait("Proof", "property")]
+    public void A_drum_as_large_as_advised_has_the_pressure_angle_asked_for() => Gen.Select(Gen.Double[8, 30], Gen.Double[15, 40]).Sample((h, limit) =>
+    {
+        BarrelGroove On(double r) => new Case(new BarrelSlide(0, 1, 3, 0), r, 3, MotionLaws.Find("cycloidal")!, h, 1).Groove();
+        var angle = limit * Math.PI / 180;
+        Assert.Equal(angle, On(On(25).RadiusFor(angle)).MaxPressureAngle, 1e-9);
+    }, iter: 20);
+
+    [Fact]
     [Trait("Proof", "closed form")]
     public void A_dwell_is_a_straight_groove_as_wide_as_the_roller()
     {

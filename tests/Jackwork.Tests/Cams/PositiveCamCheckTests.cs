@@ -1,3 +1,4 @@
+using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Geometry;
 using Xunit;
@@ -43,6 +44,18 @@ public sealed class PositiveCamCheckTests
         // pitch curve; a roller of 60 mm asks 30 mm.
         var fs = Of(Rig with { Size = 60, Moves = [new(0, 60, 24, "cycloidal"), new(180, 300, 0, "cycloidal")], CamKeys = ", groove: {}" });
         Assert.Contains(fs, f => f.Check == "groove-wall" && f.Level == Level.Fault && f.Measured < 0 && f.Message.Contains("undercut", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void AnAutomaticBaseHeedsTheOuterWallToo()
+    {
+        // A quick start hollows the pitch curve: with a groove the base must grow until the outer wall clears the limit, as the plate cam's
+        // need not. At the edge of what is allowed the wall has just the limit, 1 mm.
+        var rig = Rig with { Size = 24, Limits = "pressure-angle-sliding: 60", Moves = [new(0, 40, 20, "cycloidal"), new(180, 300, 0, "cycloidal")] };
+        var (plain, groove) = ((rig with { CamKeys = ", base: auto" }).Prove().Cams[0], (rig with { CamKeys = ", base: auto, groove: {clearance: 5}" }).Prove().Cams[0]);
+        Assert.Null(groove.BaseWanted);
+        Assert.True(groove.BaseRadius > plain.BaseRadius + 4, $"{groove.BaseRadius} and {plain.BaseRadius} mm");
+        Assert.Equal(1, ((GrooveWall)groove.Return!).Profile.MinConcaveRadius, 0.05);
     }
 
     [Fact]
