@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>One moving part and what makes it move.</summary>
-[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has `gear`, `belt`, `rod`, `coupler`, `slot`, `geneva` or `cam`. Names are lower-case letters, digits and hyphens.", """
+[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has `gear`, `belt`, `rod`, `coupler`, `slot`, `geneva`, `eccentric` or `cam`. Names are lower-case letters, digits and hyphens.", """
     members:
       shaft:
         note: the hand turns this one
@@ -52,6 +52,10 @@ public sealed record MemberSpec
     /// <summary>Driven as a Geneva wheel.</summary>
     [Key("Driven as a Geneva wheel, one slot for each turn of the driver.")]
     public GenevaSpec? Geneva { get; init; }
+
+    /// <summary>Driven by an eccentric.</summary>
+    [Key("Driven by an eccentric.")]
+    public EccentricSpec? Eccentric { get; init; }
 
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]

@@ -1,3 +1,4 @@
+using Jackwork.Eccentrics;
 using Jackwork.Geneva;
 using Jackwork.Linkages;
 using Jackwork.Motion;
@@ -13,6 +14,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
         Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
+        Driven<EccentricDrive>("eccentrics", (m, d) => new EccentricWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
     ];
 

@@ -33,6 +33,9 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
     /// <summary>What is engraved on it beside its name.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>Whether it moves as the rod does that drives its member, between that rod's pins, and not with the member itself.</summary>
+    public bool OnRod { get; init; }
+
     /// <summary>What it is made of.</summary>
     public Material Material { get; init; } = Material.Named("birch-plywood");
 

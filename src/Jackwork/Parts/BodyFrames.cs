@@ -34,7 +34,7 @@ public sealed class BodyFrames
             return OfMember(body.Member, place, seenFrom);
         }
 
-        var rod = (RodDrive)machine.Drives[body.Member];
+        var rod = RodFrame.Rod(machine, body.Member);
         var hinge = RodFrame.Hinge(machine, rod);
         return RodFrame.Of(
             OfMember(rod.Driver, place, Member.Case).Apply(rod.DriverPin),

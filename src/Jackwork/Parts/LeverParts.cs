@@ -61,6 +61,9 @@ internal static class LeverParts
                 case RodDrive r when r.Driven == m:
                     yield return r.DrivenPin;
                     break;
+                case EccentricDrive { Spec.Strap: not null } e when e.Driven == m:
+                    yield return e.Spec.At;
+                    break;
                 case SlotDrive s when s.PinOn == m || s.SlotIn == m:
                     yield return s.Pin;
                     break;
@@ -75,7 +78,7 @@ internal static class LeverParts
         var name = machine.Members[m].Name;
         var pins = Pins(machine, m).ToList();
         var roller = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
-        var touch = roller is null ? null : FollowerPlace.Middle(machine, roller);
+        var touch = roller is null ? Touch(machine, m) : FollowerPlace.Middle(machine, roller);
         if (pins.Count == 0 && touch is null)
         {
             yield break;
@@ -85,7 +88,7 @@ internal static class LeverParts
         // along the axis has a bar in its own plane, and a spindle joins the two.
         var half = (body?.Thickness ?? Thickness) / 2;
         var make = new BarMaker(name, m, joint, half, (body?.Width ?? Width) / 2, Material.Named(body?.Material ?? "birch-plywood"));
-        var first = Station.Of(joint, pins.Count > 0 ? pins[0] : BesideCam(machine, m, touch!.Value, half));
+        var first = Station.Of(joint, pins.Count > 0 ? pins[0] : Beside(machine, m, touch!.Value, half));
         var spindle = (From: first, To: first);
         for (var i = 0; i < pins.Count; i++)
         {
@@ -101,7 +104,7 @@ internal static class LeverParts
 
         if (touch is { } t)
         {
-            yield return make.Bar(" roller arm", first, t);
+            yield return make.Bar(roller is null ? " arm" : " roller arm", first, t);
         }
 
         var axle = body?.Axle ?? Axle;
@@ -115,12 +118,20 @@ internal static class LeverParts
         }
     }
 
-    // Clear of the cam that it rides on, on the side away from the cam's hub.
-    private static Point3 BesideCam(Machine machine, int m, Point3 touch, double half)
+    // The roller or face that lies on an eccentric.
+    private static Point3? Touch(Machine machine, int m) => machine.Drives[m] is EccentricDrive { Spec: { Strap: null } spec } ? spec.At : null;
+
+    /// <summary>A point beside what rides on a cam or eccentric, clear of the plate on the side away from its hub, for the middle of a bar of half a thickness, mm.</summary>
+    internal static Point3 Beside(Machine machine, int m, Point3 touch, double half)
     {
-        var drive = (CamDrive)machine.Drives[m];
-        var off = (drive.Spec.Thickness ?? PlateParts.Thickness) / 2 + half + Clear;
-        return touch + (drive.Spec.HubSide == "behind" ? off : -off) * machine.Members[drive.Driver].Joint.Along;
+        var (thickness, side) = machine.Drives[m] switch
+        {
+            CamDrive cam => (cam.Spec.Thickness, cam.Spec.HubSide),
+            EccentricDrive eccentric => (eccentric.Spec.Thickness, eccentric.Spec.HubSide),
+            var drive => throw new ArgumentException($"nothing rides on a {drive.Kind}", nameof(m)),
+        };
+        var off = (thickness ?? PlateParts.Thickness) / 2 + half + Clear;
+        return touch + (side == "behind" ? off : -off) * machine.Members[machine.Drives[m].Driver].Joint.Along;
     }
 
     private static IEnumerable<Part> Slide(Proof proof, int m, Design.BodySpec? body)
@@ -129,7 +140,7 @@ internal static class LeverParts
         var joint = machine.Members[m].Joint;
         var pin = Pins(machine, m).Cast<Point3?>().FirstOrDefault();
         var cam = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
-        var touch = cam is null ? null : FollowerPlace.Middle(machine, cam);
+        var touch = cam is null ? Touch(machine, m) : FollowerPlace.Middle(machine, cam);
         var through = machine.Design.Members[machine.Members[m].Name].Slide!.Through;
         if ((through ?? pin ?? touch) is not { } p)
         {
@@ -143,7 +154,7 @@ internal static class LeverParts
             yield break;
         }
 
-        var stem = through is null && pin is null ? Math.Sign((p - machine.Members[cam!.Shaft].Joint.Foot(p)).Dot(joint.Along)) : 0;
+        var stem = through is null && pin is null ? Math.Sign((p - machine.Members[machine.Drives[m].Driver].Joint.Foot(p)).Dot(joint.Along)) : 0;
         var travel = GuideParts.Travel(proof.Motion, m);
         var reach = GuideParts.Reach(travel, diameter);
         var (from, to) = stem switch { 0 => (-2 * diameter, reach), > 0 => (0, reach), _ => (-reach, 0) };
@@ -172,7 +183,7 @@ internal static class LeverParts
         var half = (spec.Thickness ?? PlateParts.Thickness) / 2;
         yield return new($"{cam.Name} roller", PartKind.Roller, new(m), [ConvexPiece.Cylinder(middle + -half * along, middle + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass"));
         var carrying = Pins(machine, m).Cast<Point3?>().FirstOrDefault()
-            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? BesideCam(machine, m, middle, (machine.Design.Members[machine.Members[m].Name].Body?.Thickness ?? Thickness) / 2) : null);
+            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? Beside(machine, m, middle, (machine.Design.Members[machine.Members[m].Name].Body?.Thickness ?? Thickness) / 2) : null);
         if (carrying is { } pin && (pin - middle).Dot(along) is var off && Math.Abs(off) > half)
         {
             yield return new($"{cam.Name} roller pin", PartKind.Pin, new(m), [ConvexPiece.Cylinder(middle, middle + off * along, Math.Min(PinDiameter, radius) / 2)], Math.PI * PinDiameter * PinDiameter / 4 * Math.Abs(off), Steel);

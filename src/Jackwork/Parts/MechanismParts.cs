@@ -15,12 +15,13 @@ internal static class MechanismParts
         ImmutableArray<Outline> round = [.. plate.Holes.Select(h => Outline.Circle(h.Centre, h.Diameter / 2)), .. plate.Bore is { } bore ? [Outline.Circle(Point2.Origin, bore / 2)] : (Outline[])[]];
 
         // For clearance bores and drilled holes are filled, as they are by their shafts and pins.
-        var pieces = ConvexCut.Plate(plate.Rim, plate.Openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top);
+        var frame = plate.OnRod ? RodFrame.Drawn(machine, RodFrame.Rod(machine, plate.Member)).See(plate.Frame) : plate.Frame;
+        var pieces = ConvexCut.Plate(plate.Rim, plate.Openings, PlateParts.Sagitta, frame, plate.Bottom, plate.Top);
         ImmutableArray<Outline> holes = [.. plate.Openings, .. round];
         var area = plate.Rim.SignedArea - holes.Sum(h => h.SignedArea);
-        yield return new(plate.Name, PartKind.Plate, new(plate.Member), pieces, area * (plate.Top - plate.Bottom), plate.Material)
+        yield return new(plate.Name, PartKind.Plate, new(plate.Member, plate.OnRod), pieces, area * (plate.Top - plate.Bottom), plate.Material)
         {
-            Plates = [new(plate.Rim, holes, plate.Frame, plate.Bottom, plate.Top)],
+            Plates = [new(plate.Rim, holes, frame, plate.Bottom, plate.Top)],
         };
         if (plate is not { Hub: { } hub, Bore: { } inner })
         {

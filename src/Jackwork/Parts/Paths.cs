@@ -23,7 +23,7 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
     {
         if (body.IsRod)
         {
-            var rod = (RodDrive)machine.Drives[body.Member];
+            var rod = RodFrame.Rod(machine, body.Member);
             var (member, axis) = RodFrame.Hinge(machine, rod);
             return new RodPath(rod, Of(new(rod.Driver), Member.Case), Of(new(rod.Driven), Member.Case), Of(new(member), Member.Case), axis, bodies.Steps);
         }

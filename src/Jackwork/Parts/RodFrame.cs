@@ -14,6 +14,14 @@ internal static class RodFrame
     /// <summary>Difference of two such sines that rounding makes.</summary>
     private const double Alike = 1e-9;
 
+    /// <summary>The rod that drives a member, or the arm of the strap that does.</summary>
+    public static RodDrive Rod(Machine machine, int member) => machine.Drives[member] switch
+    {
+        RodDrive rod => rod,
+        EccentricDrive { Arm: { } arm } => arm,
+        var drive => throw new ArgumentException($"no rod drives '{machine.NameOf(member)}', but a {drive.Kind}", nameof(member)),
+    };
+
     /// <summary>The member whose axis tells how the rod lies, and that axis; where neither does, a fixed direction across the rod as drawn, seen from the case.</summary>
     public static (int Member, Vec3 Axis) Hinge(Machine machine, RodDrive rod)
     {

@@ -17,6 +17,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("coupler", m => m.Coupler, "of", c => c.Of, CouplerDriveMaker.Make),
         Of("slot", m => m.Slot, "from", s => s.From, SlotDriveMaker.Make),
         Of("geneva", m => m.Geneva, "from", g => g.From, GenevaDriveMaker.Make),
+        Of("eccentric", m => m.Eccentric, "on", e => e.On, EccentricDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
     ];
 
