@@ -14,8 +14,11 @@ namespace Jackwork.Eccentrics;
 /// <param name="drive">The drive that it serves.</param>
 public sealed class EccentricWork(Machine machine, EccentricDrive drive) : Mechanism(machine, drive.Driven)
 {
-    /// <summary>Sizes unless given, mm (common practice, no source): bore, pins, breadth of a strap's ring and radius of its eye, depth of a face.</summary>
-    private const double BoreDiameter = 6, PinDiameter = 3, Ring = 5, Eye = 4.5, Depth = 4;
+    /// <summary>How deep a face is made, mm (common practice, no source).</summary>
+    internal const double Depth = 4;
+
+    /// <summary>Sizes unless given, mm (common practice, no source): bore, pins, breadth of a strap's ring and radius of its eye.</summary>
+    private const double BoreDiameter = 6, PinDiameter = 3, Ring = 5, Eye = 4.5;
 
     private static readonly Material Steel = Material.Named("steel");
 

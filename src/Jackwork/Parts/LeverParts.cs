@@ -1,4 +1,5 @@
 using Jackwork.Checks;
+using Jackwork.Eccentrics;
 using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Solids;
@@ -118,8 +119,8 @@ internal static class LeverParts
         }
     }
 
-    // The roller or face that lies on an eccentric.
-    private static Point3? Touch(Machine machine, int m) => machine.Drives[m] is EccentricDrive { Spec: { Strap: null } spec } ? spec.At : null;
+    // The roller that lies on an eccentric, or the back of the face that does.
+    private static Point3? Touch(Machine machine, int m) => machine.Drives[m] is EccentricDrive { Spec: { Strap: null } spec } e ? spec.At + -EccentricWork.Depth * e.Facing : null;
 
     /// <summary>A point beside what rides on a cam or eccentric, clear of the plate on the side away from its hub, for the middle of a bar of half a thickness, mm.</summary>
     internal static Point3 Beside(Machine machine, int m, Point3 touch, double half)
