@@ -23,7 +23,7 @@ internal sealed class NewtonLoops
         // The signed residual of a relation as its unknown is tried, and its slope.
         Func<double, double> F(Act act, int order) => q =>
         {
-            states[act.Member] = MemberState.Of(machine.Members[act.Member].Joint.Kind, new(q, 1, 0));
+            states[act.Member] = machine.Members[act.Member].Joint.At(new(q, 1, 0));
             var square = act.Relation switch
             {
                 RodDrive rod => rod.Gap(states),
@@ -39,7 +39,7 @@ internal sealed class NewtonLoops
         var sum = 0.0;
         for (var m = 0; m < states.Length; m++)
         {
-            states[m] = MemberState.Of(motion.Machine.Members[m].Joint.Kind, default);
+            states[m] = motion.Machine.Members[m].Joint.At(default);
         }
 
         var guess = new double[states.Length];
@@ -53,7 +53,7 @@ internal sealed class NewtonLoops
                     continue;
                 }
 
-                states[act.Member] = MemberState.Of(motion.Machine.Members[act.Member].Joint.Kind, Jet.Constant(motion.Of(act.Member)[i].Value));
+                states[act.Member] = motion.Machine.Members[act.Member].Joint.At(Jet.Constant(motion.Of(act.Member)[i].Value));
             }
 
             foreach (var (act, residual, slope) in loops)
@@ -61,7 +61,7 @@ internal sealed class NewtonLoops
                 var q = guess[act.Member];
                 var root = NewtonRaphson.FindRootNearGuess(residual, slope, q, double.MinValue, double.MaxValue, Accuracy);
                 guess[act.Member] = root;
-                states[act.Member] = MemberState.Of(motion.Machine.Members[act.Member].Joint.Kind, Jet.Constant(root));
+                states[act.Member] = motion.Machine.Members[act.Member].Joint.At(Jet.Constant(root));
                 sum += root;
             }
         }

@@ -27,7 +27,7 @@ internal static class MoveEdit
 
     /// <summary>The text after a drag of a move; null where the move can't be found in the text.</summary>
     /// <param name="text">The text.</param>
-    /// <param name="machine">The machine it makes.</param>
+    /// <param name="machine">The machine it makes, or that it made before the last steps of the drag.</param>
     /// <param name="member">Name of the acted member.</param>
     /// <param name="index">The move, from 0.</param>
     /// <param name="hold">What was dragged.</param>
@@ -59,8 +59,9 @@ internal static class MoveEdit
             end = from + length;
         }
 
-        var moved = from == mark.From ? text : Set(text, member, index, "from", from);
-        return moved is null || end == mark.To ? moved : Set(moved, member, index, "to", end);
+        // Written also where the machine has it so: during a drag the text is often ahead of the machine.
+        var moved = hold == Hold.To ? text : Set(text, member, index, "from", from);
+        return moved is null || hold == Hold.From ? moved : Set(moved, member, index, "to", end);
     }
 
     /// <summary>Where a key of a move stands in the design; the move counts from 0.</summary>

@@ -8,8 +8,7 @@ namespace Jackwork.Bench.Elements;
 /// <remarks>The browser turns them, told by the elements' data: see <c>Web/turning.js</c>.</remarks>
 public abstract class TurningPage : ElementPage, IAsyncDisposable
 {
-    private IJSObjectReference? turning;
-    private bool gone;
+    private readonly Script turning = new();
 
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
@@ -22,23 +21,18 @@ public abstract class TurningPage : ElementPage, IAsyncDisposable
     {
         if (firstRender)
         {
-            turning = await Modules.Call(Js, "createTurning", Place);
-            if (gone)
-            {
-                await Modules.Drop(turning);
-            }
+            await turning.Make(Js, "createTurning", Place);
         }
-        else if (turning is not null)
+        else
         {
-            await turning.InvokeVoidAsync("drawn");
+            await turning.Call("drawn");
         }
     }
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        gone = true;
-        await Modules.Drop(turning);
+        await turning.DisposeAsync();
         GC.SuppressFinalize(this);
     }
 }

@@ -73,11 +73,17 @@ internal static class CompareWords
     /// <summary>How a member differs.</summary>
     public static string Of(MemberChange m)
     {
-        var pivot = m.After.Joint.Kind == JointKind.Pivot;
+        static string Does(JointKind kind, bool did) => kind switch
+        {
+            JointKind.Pivot => did ? "turned" : "turns",
+            JointKind.Slide => did ? "slid" : "slides",
+            _ => did ? "ran in a guide" : "runs in a guide",
+        };
+        var (before, after) = (m.Before.Joint.Kind, m.After.Joint.Kind);
         string?[] said =
         [
-            m.Difference is null ? $"{(pivot ? "slid and now turns" : "turned and now slides")}"
-                : m.MovesOtherwise ? Invariant($"up to {Math.Abs(m.Difference.Value.Greatest) / m.After.UnitSize:0.##}{(pivot ? "°" : " mm")} {(m.Difference.Value.Greatest > 0 ? "more" : "less")}, at {Where(m.Difference.Value.Crank)}") : null,
+            m.Difference is null ? $"{Does(before, true)} and now {Does(after, false)}"
+                : m.MovesOtherwise ? Invariant($"up to {Math.Abs(m.Difference.Value.Greatest) / m.After.UnitSize:0.##}{(after == JointKind.Pivot ? "°" : " mm")} {(m.Difference.Value.Greatest > 0 ? "more" : "less")}, at {Where(m.Difference.Value.Crank)}") : null,
             m.Turns is ({ } a, { } b) && a != b ? Invariant($"{a.Value:0.####} turns for a turn of the crank before, {b.Value:0.####} now") : null,
             m.DriveChange,
         ];

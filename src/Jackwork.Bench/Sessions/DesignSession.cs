@@ -168,8 +168,8 @@ public sealed class DesignSession : IAsyncDisposable
 
     private Task WorkOut(CancellationToken stop)
     {
-        var (version, text) = (now.Version, now.Text);
-        var (work, problems) = Work.Of(version, text, named.Anew(), now.Work);
+        var asked = now;
+        var (work, problems) = Work.Of(asked.Version, asked.Text, named.Anew(), asked.Work);
         Publish(s => s with { Work = work ?? s.Work, Problems = problems, Failure = null });
         if (work is not null)
         {

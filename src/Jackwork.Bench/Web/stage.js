@@ -181,7 +181,7 @@ export function createStage(place, page) {
     if (still) {
       marked = [];
       spot.visible = false;
-      page.invokeMethodAsync("Pick", aim(e)?.object.userData.number ?? -1);
+      page.invokeMethodAsync("Pick", aim(e)?.object.userData.name ?? null);
     }
     pressed = null;
   });
@@ -190,7 +190,7 @@ export function createStage(place, page) {
     if (by) turnTo(crank.deg + by * (e.shiftKey ? 5 : 1));
     else if (e.key === "Home") turnTo(0);
     else if (e.key === " ") run();
-    else if (e.key === "Escape") page.invokeMethodAsync("Pick", -1);
+    else if (e.key === "Escape") page.invokeMethodAsync("Pick", null);
     else return;
     e.preventDefault();
   });

@@ -38,7 +38,7 @@ internal sealed class AsDrawnCheck : ICheck
         var states = new MemberState[proof.Machine.Members.Count];
         for (var m = 0; m < states.Length; m++)
         {
-            states[m] = MemberState.Of(proof.Machine.Members[m].Joint.Kind, default);
+            states[m] = proof.Machine.Members[m].Joint.At(default);
         }
 
         var state = rod.Solve(End.Driven, states, new(rod.DrawnBranch(End.Driven), default, 0), out _, out var miss);

@@ -15,7 +15,7 @@ internal sealed class SlideGuideCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        foreach (var rod in proof.Assembly.Parts.Where(p => p.Kind == PartKind.Slide))
+        foreach (var rod in proof.Assembly.Parts.Where(p => p.Kind == PartKind.Slide && proof.Machine.Members[p.Body.Member].Joint.Kind == JointKind.Slide))
         {
             var (machine, m) = (proof.Machine, rod.Body.Member);
             var along = machine.Members[m].Joint.Along;

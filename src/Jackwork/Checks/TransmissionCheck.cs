@@ -21,7 +21,12 @@ internal sealed class TransmissionCheck : ICheck
 
             var at = proof.At(step);
             var shaft = machine.Acted.FirstOrDefault(a => a.Chain.Contains(r))?.Shaft ?? machine.Crank;
-            var astray = machine.Members[r.Driven].Joint.Kind == JointKind.Pivot ? "towards its axis" : "sideways";
+            var astray = machine.Members[r.Driven].Joint.Kind switch
+            {
+                JointKind.Pivot => "towards its axis",
+                JointKind.Slide => "sideways",
+                _ => "across its track",
+            };
             yield return new(
                 angle < limit ? Level.Fault : Level.Caution, Name, machine.NameOf(r.Driven), Proof.Deg(at), Proof.Deg(at), Proof.Deg(angle), Proof.Deg(limit), "deg",
                 FormattableString.Invariant($"the {r.Kind} from '{machine.NameOf(r.Driver)}' pushes '{machine.NameOf(r.Driven)}' {(angle < limit ? "too much" : "close to the limit")} {astray}: transmission angle {Proof.Deg(angle):0.#}° at {proof.Where(at, shaft)}, limit {Proof.Deg(limit):0.#}°"),

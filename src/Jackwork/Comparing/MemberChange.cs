@@ -12,7 +12,7 @@ public readonly record struct CoordinateDifference(double Greatest, double Crank
 /// <param name="Name">Its name now.</param>
 /// <param name="Before">The member as it was.</param>
 /// <param name="After">The member as it is.</param>
-/// <param name="Difference">How its coordinate differs over the turns that both performances have; null where it turned and now slides, or the other way round. Where a relation can't close, which the checks say, the coordinate is where the member stands still.</param>
+/// <param name="Difference">How its coordinate differs over the turns that both performances have; null where its joint is of another kind. Where a relation can't close, which the checks say, the coordinate is where the member stands still.</param>
 /// <param name="Turns">Turns for a turn of the crank, before and now; null where wheels don't tie it to the crank.</param>
 /// <param name="DriveChange">What makes it move and what carries it, where either is another now, in words; else null.</param>
 public sealed record MemberChange(string Name, Member Before, Member After, CoordinateDifference? Difference, (Rational? Before, Rational? After) Turns, string? DriveChange)

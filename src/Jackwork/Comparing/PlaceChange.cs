@@ -26,7 +26,7 @@ public sealed record PlaceChange(string Subject, Point3 Before, Point3 After, do
         for (var m = 0; m < machine.Members.Count; m++)
         {
             var (member, joint) = (machine.Members[m], machine.Members[m].Joint);
-            yield return ($"{(joint.Kind == JointKind.Pivot ? "pivot" : "slide")} of {member.Name}", joint.Through, joint.Along);
+            yield return ($"{joint.Kind.ToString().ToLowerInvariant()} of {member.Name}", joint.Through, joint.Along);
             foreach (var place in machine.Drives[m].Places(machine.NameOf))
             {
                 yield return place;

@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>One moving part and what makes it move.</summary>
-[Section("members", "A member is a rigid moving part with one freedom: a `pivot` or a `slide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has `gear`, `belt`, `rod`, `coupler`, `slot`, `geneva`, `eccentric` or `cam`. Names are lower-case letters, digits and hyphens.", """
+[Section("members", "A member is a rigid moving part with one freedom: a `pivot`, a `slide` or a `guide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has one of the drives below. Names are lower-case letters, digits and hyphens.", """
     members:
       shaft:
         note: the hand turns this one
@@ -28,6 +28,10 @@ public sealed record MemberSpec
     /// <summary>It slides.</summary>
     [Key("It slides along a line; its coordinate is in mm.")]
     public SlideSpec? Slide { get; init; }
+
+    /// <summary>It follows a track.</summary>
+    [Key("It turns and lifts along a track; its coordinate is the travel along it in mm.")]
+    public GuideJointSpec? Guide { get; init; }
 
     /// <summary>Driven by toothed wheels.</summary>
     [Key("Driven by a pair of toothed wheels.")]
@@ -57,9 +61,33 @@ public sealed record MemberSpec
     [Key("Driven by an eccentric.")]
     public EccentricSpec? Eccentric { get; init; }
 
+    /// <summary>Driven by a summing lever.</summary>
+    [Key("Driven by a summing lever from two members.")]
+    public SumSpec? Sum { get; init; }
+
+    /// <summary>Driven as the arm of a differential.</summary>
+    [Key("Driven as the arm of a differential, by two wheels about its axis.")]
+    public DifferentialSpec? Differential { get; init; }
+
+    /// <summary>Driven as a ratchet wheel.</summary>
+    [Key("Driven as a ratchet wheel, by the pawl of a member that swings.")]
+    public RatchetSpec? Ratchet { get; init; }
+
+    /// <summary>Driven by a lantern and its wheel.</summary>
+    [Key("Driven by a lantern of pins and a toothed wheel.")]
+    public LanternSpec? Lantern { get; init; }
+
+    /// <summary>Driven as an intermittent pin wheel.</summary>
+    [Key("Driven as an intermittent pin wheel: turned on during part of the driver's turn, locked for the rest.")]
+    public IntermittentSpec? Intermittent { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }
+
+    /// <summary>Driven by a barrel cam.</summary>
+    [Key("Driven by a barrel cam.")]
+    public BarrelSpec? Barrel { get; init; }
 
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]

@@ -75,7 +75,7 @@ public sealed class EccentricWork(Machine machine, EccentricDrive drive) : Mecha
             else if (drive is { Spec.Strap: not null, Arm: { } arm })
             {
                 // From the strap's plane to the lever's, in the strap's own coordinates.
-                var rod = RodFrame.Drawn(Machine, arm);
+                var rod = RodFrame.Drawn(Machine, arm.Link);
                 var from = at + (Station.Of(shaft, drive.Spec.Centre) - Station.Of(shaft, at)) * a;
                 var way = Math.Sign((at - from).Dot(a));
                 var (p, q) = way == 0 ? (from + -Half * a, from + Half * a) : (from + -way * Half * a, at);
@@ -122,9 +122,9 @@ public sealed class EccentricWork(Machine machine, EccentricDrive drive) : Mecha
     {
         var x = (arm.DrivenPin - arm.DriverPin).Across(shaft.Along).Unit();
         var frame = new Frame(x, shaft.Along.Cross(x), shaft.Along, drive.Spec.Centre);
-        return new($"{Name} strap", Member, StrapOutline.Of(drive.Radius + Ring, Eye, Across(arm)), frame, -Half, Half)
+        return new($"{Name} strap", Member, StrapOutline.Of(drive.Radius + Ring, Eye, Across(arm)), RodFrame.Drawn(Machine, arm.Link).See(frame), -Half, Half)
         {
-            OnRod = true,
+            OnLink = true,
             Openings = [Outline.Circle(Point2.Origin, drive.Radius + Fits.Running / 2)],
             Holes = [new(new(Across(arm), 0), PinDiameter + Fits.Running)],
         };

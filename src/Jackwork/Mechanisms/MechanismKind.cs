@@ -1,7 +1,13 @@
+using Jackwork.Differentials;
 using Jackwork.Eccentrics;
 using Jackwork.Geneva;
+using Jackwork.Guides;
+using Jackwork.Lanterns;
 using Jackwork.Linkages;
 using Jackwork.Motion;
+using Jackwork.Ratchets;
+using Jackwork.Sums;
+using Jackwork.Pins;
 
 namespace Jackwork.Mechanisms;
 
@@ -16,6 +22,12 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
         Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
         Driven<EccentricDrive>("eccentrics", (m, d) => new EccentricWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
+        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
+        Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
+        Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
+        Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
+        Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
+        Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -4,15 +4,15 @@ using Jackwork.Geometry;
 namespace Jackwork.Motion;
 
 /// <summary>A point fixed on a member, seen in the frame of the member's carrier.</summary>
-/// <remarks>Pivot: X(q) = F + U cos q + V sin q, with U = X - F across the axis and V = a x U. Slide: X(q) = X + a q.</remarks>
+/// <remarks>Turned by t and lifted by z: X = F + U cos t + V sin t + a z, with U = X - F across the axis and V = a x U; for a slide X + a z.</remarks>
 internal readonly struct CarriedPoint
 {
-    private readonly JointKind kind;
+    private readonly Joint joint;
 
     public CarriedPoint(Joint joint, Point3 drawn)
     {
-        kind = joint.Kind;
-        if (kind == JointKind.Pivot)
+        this.joint = joint;
+        if (joint.Turns)
         {
             Foot = joint.Foot(drawn);
             U = drawn - Foot;
@@ -25,33 +25,27 @@ internal readonly struct CarriedPoint
         }
     }
 
-    /// <summary>Foot on the axis (pivot), or the point as drawn (slide).</summary>
+    /// <summary>Foot on the axis, or for a slide the point as drawn.</summary>
     public Point3 Foot { get; }
 
-    /// <summary>Arm across the axis (pivot), or the direction of travel (slide).</summary>
+    /// <summary>Arm across the axis, or for a slide the direction of travel.</summary>
     public Vec3 U { get; }
 
-    /// <summary>The arm a quarter turn on (pivot).</summary>
+    /// <summary>The arm a quarter turn on; zero for a slide.</summary>
     public Vec3 V { get; }
 
     /// <summary>Where the point stands.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Jet3 At(in MemberState s) => kind == JointKind.Slide
-        ? new Jet3(U.X * s.Q + Foot.X, U.Y * s.Q + Foot.Y, U.Z * s.Q + Foot.Z)
-        : new Jet3(
-            U.X * s.Cos + V.X * s.Sin + Foot.X,
-            U.Y * s.Cos + V.Y * s.Sin + Foot.Y,
-            U.Z * s.Cos + V.Z * s.Sin + Foot.Z);
-
-    /// <summary>How fast the point moves as the member's coordinate grows: mm per rad, or per mm.</summary>
-    public Vec3 Velocity(double q)
+    public Jet3 At(in MemberState s) => joint.Kind switch
     {
-        if (kind == JointKind.Slide)
-        {
-            return U;
-        }
+        JointKind.Slide => new Jet3(U.X * s.Q + Foot.X, U.Y * s.Q + Foot.Y, U.Z * s.Q + Foot.Z),
+        JointKind.Pivot => Turned(s),
+        _ => Turned(s) + Jet3.Along(joint.Along, s.Lift),
+    };
 
-        var (s, c) = Math.SinCos(q);
-        return c * V - s * U;
-    }
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private Jet3 Turned(in MemberState s) => new(
+        U.X * s.Cos + V.X * s.Sin + Foot.X,
+        U.Y * s.Cos + V.Y * s.Sin + Foot.Y,
+        U.Z * s.Cos + V.Z * s.Sin + Foot.Z);
 }

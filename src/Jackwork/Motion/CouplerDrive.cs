@@ -84,7 +84,7 @@ public sealed class CouplerDrive : Relation
         var s = states[Driven];
         var q = ownToOther.Point(Jet3.Along(Length * u, s.Cos) + Jet3.Along(Length * v, s.Sin) + (near - default(Point3)), states);
         var w = q - other.Foot;
-        return otherKind == JointKind.Slide ? new(w.Dot(other.U), default, default) : Pointing(w.Dot(other.U), w.Dot(other.V), history.Before.Value);
+        return otherKind == JointKind.Slide ? MemberState.Slid(w.Dot(other.U)) : Pointing(w.Dot(other.U), w.Dot(other.V), history.Before.Value);
     }
 
     // How far the far pin stands off the line on which the coupler points; the rod answers for the distance along it.
@@ -103,6 +103,6 @@ public sealed class CouplerDrive : Relation
     private static MemberState Pointing(Jet x, Jet y, double near)
     {
         var q = Jet.Atan2(y, x);
-        return MemberState.Of(JointKind.Pivot, q + 2 * Math.PI * Math.Round((near - q.Value) / (2 * Math.PI)));
+        return MemberState.Turned(q + 2 * Math.PI * Math.Round((near - q.Value) / (2 * Math.PI)));
     }
 }

@@ -74,7 +74,7 @@ internal static class Equations
         shortfall = h2.Value < -Touching * l2 ? -h2.Value : 0;
         if (shortfall > 0)
         {
-            return new(Jet.Constant(b.Value), default, default);
+            return MemberState.Slid(Jet.Constant(b.Value));
         }
 
         if (h2.Value <= AtDeadCentre * AtDeadCentre * l2)
@@ -82,7 +82,7 @@ internal static class Equations
             var turn = Math.Sqrt(Math.Max(0, h2.Second / 2));
             var speed = Nearer(b.First + turn, b.First - turn, history.Before.First);
             var off = Math.Sqrt(Math.Max(0, h2.Value));
-            return new(new(Nearer(b.Value + off, b.Value - off, history.Expected(speed)), speed, history.Before.Second), default, default);
+            return MemberState.Slid(new(Nearer(b.Value + off, b.Value - off, history.Expected(speed)), speed, history.Before.Second));
         }
 
         var h = Jet.Sqrt(h2);
@@ -97,7 +97,7 @@ internal static class Equations
             }
         }
 
-        return new(q, default, default);
+        return MemberState.Slid(q);
     }
 
     private static MemberState Turned(in Jet a, in Jet b, in Jet c, double g, double r2, double near)
@@ -108,7 +108,7 @@ internal static class Equations
         var q = Unwrap(Math.Atan2(sin, cos), near);
         var q1 = (c.First - a.First * cos - b.First * sin) / g;
         var q2 = (c.Second - a.Second * cos - b.Second * sin - 2 * q1 * (b.First * cos - a.First * sin) + q1 * q1 * c.Value) / g;
-        return new(new(q, q1, q2), new(sin, cos * q1, cos * q2 - sin * q1 * q1), new(cos, -sin * q1, -sin * q2 - cos * q1 * q1));
+        return new(new(q, q1, q2), new(sin, cos * q1, cos * q2 - sin * q1 * q1), new(cos, -sin * q1, -sin * q2 - cos * q1 * q1), default);
     }
 
     // The pose at a dead centre: of the two speeds there the one nearer to the speed so far; the acceleration is kept, as it would take third derivatives.
@@ -124,7 +124,7 @@ internal static class Equations
 
     private static double Nearer(double x, double y, double to) => Math.Abs(x - to) <= Math.Abs(y - to) ? x : y;
 
-    private static MemberState At(double q, double first, double second) => MemberState.Of(JointKind.Pivot, new(q, first, second));
+    private static MemberState At(double q, double first, double second) => MemberState.Turned(new(q, first, second));
 
     /// <summary>The angle that equals <paramref name="q"/> up to whole turns and lies nearest to <paramref name="near"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -110,11 +110,11 @@ public sealed class GenevaDrive : Relation
         (branch, miss) = (1, 0);
         if (unknown == End.Driven)
         {
-            return MemberState.Of(JointKind.Pivot, DrivenAt(states[Driver].Q));
+            return MemberState.Turned(DrivenAt(states[Driver].Q));
         }
 
         // Where the wheel stands the driver stays where it was: nothing else can be said of it.
-        return MemberState.Of(JointKind.Pivot, DriverAt(states[Driven].Q) ?? Jet.Constant(history.Before.Value));
+        return MemberState.Turned(DriverAt(states[Driven].Q) ?? Jet.Constant(history.Before.Value));
     }
 
     // The pin's distance from the middle line of the nearest slot, or how far the wheel stands off its lock at the pin's entry.

@@ -56,17 +56,24 @@ internal sealed class MemberBuilder(DesignSpec spec, ProblemList problems)
 
     private Joint JointOf(string name, MemberSpec m)
     {
-        switch (m.Pivot, m.Slide)
+        switch (m.Pivot, m.Slide, m.Guide)
         {
-            case ({ } p, null):
+            case ({ } p, null, null):
                 return new(JointKind.Pivot, p.Through, p.Along.Unit());
-            case (null, { } s):
+            case (null, { } s, null):
                 return new(JointKind.Slide, default, s.Along.Unit());
+            case (null, null, { } g) when GuideJointMaker.Make(g, name, problems) is { } guide:
+                return guide;
+            case (null, null, not null):
+                break;
             default:
-                unsound.Add(members.Count);
-                problems.Add($"members.{name}", m.Pivot is null ? $"'{name}' has no joint" : $"'{name}' has both a pivot and a slide", "Give it either 'pivot: {through: [x, y, z], along: x}' or 'slide: {along: y}'");
-                return new(JointKind.Pivot, default, new(1, 0, 0));
+                string?[] given = [m.Pivot is null ? null : "a pivot", m.Slide is null ? null : "a slide", m.Guide is null ? null : "a guide"];
+                problems.Add($"members.{name}", given.All(g => g is null) ? $"'{name}' has no joint" : $"'{name}' has both {string.Join(" and ", given.Where(g => g is not null))}", "Give it either 'pivot: {through: [x, y, z], along: x}', 'slide: {along: y}' or 'guide: {through: [x, y, z], along: y, outside: 16, track: [{lift: 12}, {swing: 90}]}'");
+                break;
         }
+
+        unsound.Add(members.Count);
+        return new(JointKind.Pivot, default, new(1, 0, 0));
     }
 
     // A ring of carriers is told of once, and cut there, so that every walk from carrier to carrier ends.

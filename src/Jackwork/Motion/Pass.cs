@@ -37,7 +37,7 @@ internal sealed class Pass
     {
         for (var m = 0; m < states.Length; m++)
         {
-            states[m] = MemberState.Of(machine.Members[m].Joint.Kind, default);
+            states[m] = machine.Members[m].Joint.At(default);
         }
 
         for (var i = 0; i < acts.Length; i++)
@@ -53,7 +53,7 @@ internal sealed class Pass
     {
         for (var m = 0; m < states.Length; m++)
         {
-            states[m] = MemberState.Of(machine.Members[m].Joint.Kind, coordinate(m));
+            states[m] = machine.Members[m].Joint.At(coordinate(m));
         }
 
         branchesThere.CopyTo(branches);
@@ -71,7 +71,7 @@ internal sealed class Pass
         {
             var act = acts[i];
             ref var state = ref states[act.Member];
-            var kind = machine.Members[act.Member].Joint.Kind;
+            var joint = machine.Members[act.Member].Joint;
             switch (act.Source)
             {
                 case Source.Relation:
@@ -80,13 +80,13 @@ internal sealed class Pass
                     break;
                 case Source.Chart:
                     var turned = act.Sense * states[act.Shaft].Q;
-                    state = MemberState.Of(kind, before ? act.Chart!.Evaluate(turned, Side.Before) : act.Chart!.Evaluate(turned));
+                    state = joint.At(before ? act.Chart!.Evaluate(turned, Side.Before) : act.Chart!.Evaluate(turned));
                     break;
                 case Source.Crank:
-                    state = MemberState.Of(kind, Jet.Variable(crank));
+                    state = joint.At(Jet.Variable(crank));
                     break;
                 default:
-                    state = MemberState.Of(kind, Jet.Constant(given[act.Member]));
+                    state = joint.At(Jet.Constant(given[act.Member]));
                     break;
             }
         }

@@ -4,7 +4,7 @@ namespace Jackwork.Motion;
 
 /// <summary>The joints to pass through from the frame of one member to that of another: up to their common carrier, then down.</summary>
 /// <remarks>
-/// Going up, a point moves with the joint (coordinate q); going down, against it (-q). An empty path means that both frames are one.
+/// Going up, a point moves with the joint (its turn t and lift z); going down, against it (-t, -z); turn and lift have one axis, so their order is all one. An empty path means that both frames are one.
 /// </remarks>
 internal readonly struct Path
 {
@@ -39,9 +39,15 @@ internal readonly struct Path
         foreach (var (m, joint, sense) in hops)
         {
             ref readonly var s = ref states[m];
-            p = joint.Kind == JointKind.Slide
-                ? p + Jet3.Along(joint.Along, sense * s.Q)
-                : Turn(p - joint.Through, joint.Along, sense * s.Sin, s.Cos) + new Vec3(joint.Through.X, joint.Through.Y, joint.Through.Z);
+            if (joint.Turns)
+            {
+                p = Turn(p - joint.Through, joint.Along, sense * s.Sin, s.Cos) + new Vec3(joint.Through.X, joint.Through.Y, joint.Through.Z);
+            }
+
+            if (joint.Lifts)
+            {
+                p += Jet3.Along(joint.Along, sense * s.Lift);
+            }
         }
 
         return p;
@@ -52,7 +58,7 @@ internal readonly struct Path
     {
         foreach (var (m, joint, sense) in hops)
         {
-            if (joint.Kind == JointKind.Pivot)
+            if (joint.Turns)
             {
                 v = Turn(v, joint.Along, sense * states[m].Sin, states[m].Cos);
             }

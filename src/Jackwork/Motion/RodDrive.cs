@@ -9,6 +9,7 @@ namespace Jackwork.Motion;
 /// B = d . V, C = (d . d + r^2 - L^2)/2. Where |C| &gt; R it can't close: the pins come no nearer than
 /// sqrt(d . d + r^2 - 2R), no farther than sqrt(d . d + r^2 + 2R), R = sqrt(A^2 + B^2).</para>
 /// <para>X on a slide: Q(q) = F + t q; q^2 - 2 (d . t) q + d . d - L^2 = 0.</para>
+/// <para>X on a guide: (|Y - Q(s)|^2 - L^2)/(2 L) = 0 by <see cref="TravelRoot"/>.</para>
 /// <para>McCarthy and Soh, Geometric Design of Linkages, 2nd ed., appendix A, for the pivot; the slide by the same substitution.</para>
 /// </remarks>
 public sealed class RodDrive : Relation
@@ -49,6 +50,12 @@ public sealed class RodDrive : Relation
         ($"pin on {nameOf(Driven)} of the rod from {nameOf(Driver)}", DrivenPin, null),
     ];
 
+    /// <inheritdoc/>
+    public override Link Link => new((Driver, DriverPin), (Driven, DrivenPin));
+
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => [(Driver, DriverPin), (Driven, DrivenPin)];
+
     internal override IEnumerable<int> Needs(End unknown)
     {
         var (x, y) = Ends(unknown);
@@ -58,21 +65,37 @@ public sealed class RodDrive : Relation
     internal override int DrawnBranch(End unknown)
     {
         var (x, y) = Ends(unknown);
-        var d = y.Drawn - x.Point.Foot;
-        var g = x.Kind == JointKind.Pivot ? d.Dot(x.Point.V) : -d.Dot(x.Point.U);
-        return Math.Abs(g) < DeadCentre * d.Length * x.Point.U.Length ? 0 : Math.Sign(g);
+        if (x.Joint.Kind == JointKind.Pivot)
+        {
+            var arm = y.Drawn - x.Point.Foot;
+            return SignOf(arm.Dot(x.Point.V), arm.Length * x.Point.U.Length);
+        }
+
+        var (d, v) = (x.Drawn - y.Drawn, x.Joint.Velocity(x.Drawn, 0));
+        return SignOf(d.Dot(v), d.Length * v.Length);
     }
 
     /// <summary>Sine of the angle to the dead centre below which a pose as drawn does not tell its branch.</summary>
     private const double DeadCentre = 1e-6;
 
+    private static int SignOf(double g, double size) => Math.Abs(g) < DeadCentre * size ? 0 : Math.Sign(g);
+
     internal override MemberState Solve(End unknown, ReadOnlySpan<MemberState> states, in History history, out int branch, out double miss)
     {
         var (x, y) = Ends(unknown);
-        var d = y.InOther(states) - x.Point.Foot;
+        var other = y.InOther(states);
+        if (x.Joint.Kind == JointKind.Guide)
+        {
+            branch = history.Branch;
+            var guided = TravelRoot.Solve(x.Joint, new GuideGap(x.Point, other, Length), new GuideGap(x.Point, Jet3.Constant(other.Point), Length), history, out var gap);
+            miss = gap == 0 ? 0 : Math.Sqrt(Math.Max(0, Length * (Length + 2 * gap))) - Length;
+            return guided;
+        }
+
+        var d = other - x.Point.Foot;
         var dd = d.SquaredLength;
         miss = 0;
-        if (x.Kind == JointKind.Slide)
+        if (x.Joint.Kind == JointKind.Slide)
         {
             var slid = Equations.Slide(d.Dot(x.Point.U), dd - Length * Length, Length, history, out branch, out var shortfall);
             miss = shortfall > 0 ? Math.Sqrt(shortfall + Length * Length) - Length : 0;
@@ -104,9 +127,15 @@ public sealed class RodDrive : Relation
 
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states)
     {
-        var along = (driverEnd.InOther(states).Point - drivenEnd.Point.At(states[Driven]).Point).Unit();
-        var v = drivenEnd.Point.Velocity(states[Driven].Q.Value);
-        return Math.Asin(Math.Min(1, Math.Abs(along.Dot(v)) / v.Length));
+        var (line, at) = Push(states)!.Value;
+        var v = drivenEnd.Joint.Velocity(at, states[Driven].Q.Value);
+        return Math.Asin(Math.Min(1, Math.Abs(line.Dot(v)) / v.Length));
+    }
+
+    internal override (Vec3 Line, Point3 At)? Push(ReadOnlySpan<MemberState> states)
+    {
+        var at = drivenEnd.Point.At(states[Driven]).Point;
+        return ((driverEnd.InOther(states).Point - at).Unit(), at);
     }
 
     internal override string DescribeMiss(double miss) => miss > 0
@@ -115,6 +144,11 @@ public sealed class RodDrive : Relation
 
     private (RodEnd X, RodEnd Y) Ends(End unknown) => unknown == End.Driven ? (drivenEnd, driverEnd) : (driverEnd, drivenEnd);
 
+    private readonly record struct GuideGap(CarriedPoint Pin, Jet3 Other, double Length) : ITravelGap
+    {
+        public Jet At(in MemberState state) => 0.5 / Length * ((Pin.At(state) - Other).SquaredLength - Length * Length);
+    }
+
     /// <summary>One end of the rod: its pin on a member, and the way from there to the frame of the other end's carrier.</summary>
     private readonly struct RodEnd(IReadOnlyList<Member> members, int member, Point3 pin, int other)
     {
@@ -122,7 +156,7 @@ public sealed class RodDrive : Relation
 
         public Point3 Drawn { get; } = pin;
 
-        public JointKind Kind { get; } = members[member].Joint.Kind;
+        public Joint Joint { get; } = members[member].Joint;
 
         public CarriedPoint Point { get; } = new(members[member].Joint, pin);
 

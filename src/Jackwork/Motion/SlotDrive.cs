@@ -10,6 +10,7 @@ namespace Jackwork.Motion;
 /// On a slide along t: q = n . (P - S) / (n . t).</para>
 /// <para>Pin carrier unknown, on a pivot: P(q) = F + U cos q + V sin q; A = n . U, B = n . V, C = n . (S - F).
 /// On a slide: q = n . (S - P) / (n . t).</para>
+/// <para>Either on a guide: the first equation by <see cref="TravelRoot"/>.</para>
 /// </remarks>
 public sealed class SlotDrive : Relation
 {
@@ -77,6 +78,9 @@ public sealed class SlotDrive : Relation
     /// <inheritdoc/>
     public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"pin on {nameOf(PinOn)} in the slot of {nameOf(SlotIn)}", Pin, Along)];
 
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => [(PinOn, Pin), (SlotIn, Pin)];
+
     private bool SlotUnknown(End unknown) => At(unknown) == SlotIn;
 
     internal override IEnumerable<int> Needs(End unknown) => SlotUnknown(unknown)
@@ -87,10 +91,27 @@ public sealed class SlotDrive : Relation
     {
         if (SlotUnknown(unknown))
         {
-            return slotMember.Joint.Kind == JointKind.Slide ? 1 : SignOf(acrossTurned.Dot(Pin - slot.Foot), (Pin - slot.Foot).Length);
+            return slotMember.Joint.Kind switch
+            {
+                JointKind.Slide => 1,
+                JointKind.Pivot => SignOf(acrossTurned.Dot(Pin - slot.Foot), (Pin - slot.Foot).Length),
+                _ => -Along(slotMember.Joint),
+            };
         }
 
-        return pinMember.Joint.Kind == JointKind.Slide ? 1 : SignOf(Normal.Dot(pin.V), pin.V.Length);
+        return pinMember.Joint.Kind switch
+        {
+            JointKind.Slide => 1,
+            JointKind.Pivot => SignOf(Normal.Dot(pin.V), pin.V.Length),
+            _ => Along(pinMember.Joint),
+        };
+
+        // Which way the slot's sides push a guided member along its track.
+        int Along(Joint joint)
+        {
+            var v = joint.Velocity(Pin, 0);
+            return SignOf(Normal.Dot(v), v.Length);
+        }
     }
 
     /// <summary>Sine of the angle to the dead centre below which a pose as drawn does not tell its branch.</summary>
@@ -107,7 +128,12 @@ public sealed class SlotDrive : Relation
             var p = PinInSlotFrame(states);
             if (slotMember.Joint.Kind == JointKind.Slide)
             {
-                return new((1 / Normal.Dot(slotMember.Joint.Along)) * (p - Pin).Dot(Normal), default, default);
+                return MemberState.Slid((1 / Normal.Dot(slotMember.Joint.Along)) * (p - Pin).Dot(Normal));
+            }
+
+            if (slotMember.Joint.Kind == JointKind.Guide)
+            {
+                return TravelRoot.Solve(slotMember.Joint, new SlotGap(this, p), new SlotGap(this, Jet3.Constant(p.Point)), history, out miss);
             }
 
             var d = p - slot.Foot;
@@ -122,10 +148,15 @@ public sealed class SlotDrive : Relation
             {
                 // The slot lies along the travel: no position of the pin follows from it, and it stays where it was.
                 miss = n.Dot(s - Pin).Value - nt.Value * history.Before.Value;
-                return new(history.Before with { First = 0, Second = 0 }, default, default);
+                return MemberState.Slid(Jet.Constant(history.Before.Value));
             }
 
-            return new(n.Dot(s - Pin) / nt, default, default);
+            return MemberState.Slid(n.Dot(s - Pin) / nt);
+        }
+
+        if (pinMember.Joint.Kind == JointKind.Guide)
+        {
+            return TravelRoot.Solve(pinMember.Joint, new PinGap(pin, n, s), new PinGap(pin, Jet3.Constant(Values(n)), Jet3.Constant(s.Point)), history, out miss);
         }
 
         return Equations.Pivot(n.Dot(pin.U), n.Dot(pin.V), n.Dot(s - pin.Foot), history, out branch, out miss);
@@ -138,21 +169,15 @@ public sealed class SlotDrive : Relation
 
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states)
     {
-        // The force acts along the sides' normal, on the driven member's point at the pin.
-        Vec3 n, v;
-        if (Driven == SlotIn)
-        {
-            n = Values(SlotNormal(states[SlotIn]));
-            v = slotMember.Joint.Kind == JointKind.Slide ? slotMember.Joint.Along : slotMember.Joint.Along.Cross(PinInSlotFrame(states).Point - slot.Foot);
-        }
-        else
-        {
-            n = Values(SlotInPinFrame(states).Normal);
-            v = pin.Velocity(states[PinOn].Q.Value);
-        }
-
+        var (n, at) = Push(states)!.Value;
+        var v = (Driven == SlotIn ? slotMember : pinMember).Joint.Velocity(at, states[Driven].Q.Value);
         return Math.Asin(Math.Min(1, Math.Abs(n.Dot(v)) / v.Length));
     }
+
+    // Along the sides' normal, on the driven member's point at the pin.
+    internal override (Vec3 Line, Point3 At)? Push(ReadOnlySpan<MemberState> states) => Driven == SlotIn
+        ? (Values(SlotNormal(states[SlotIn])), PinInSlotFrame(states).Point)
+        : (Values(SlotInPinFrame(states).Normal), pin.At(states[PinOn]).Point);
 
     /// <summary>How far the pin stands along the slot from where it is drawn, mm.</summary>
     internal double Travel(ReadOnlySpan<MemberState> states)
@@ -181,7 +206,7 @@ public sealed class SlotDrive : Relation
 
     private Jet3 Turned(Vec3 v, in MemberState s)
     {
-        if (slotMember.Joint.Kind == JointKind.Slide)
+        if (!slotMember.Joint.Turns)
         {
             return Jet3.Constant(v);
         }
@@ -190,6 +215,16 @@ public sealed class SlotDrive : Relation
         var along = v.Dot(a) * a;
         var rest = v - along;
         return Jet3.Along(rest, s.Cos) + Jet3.Along(a.Cross(rest), s.Sin) + along;
+    }
+
+    private readonly record struct SlotGap(SlotDrive Drive, Jet3 Pin) : ITravelGap
+    {
+        public Jet At(in MemberState state) => Drive.SlotNormal(state).Dot(Pin - Drive.slot.At(state));
+    }
+
+    private readonly record struct PinGap(CarriedPoint Pin, Jet3 Normal, Jet3 Slot) : ITravelGap
+    {
+        public Jet At(in MemberState state) => Normal.Dot(Pin.At(state) - Slot);
     }
 
     private static Vec3 Values(Jet3 v) => new(v.X.Value, v.Y.Value, v.Z.Value);

@@ -71,9 +71,9 @@ public sealed class UniversalDrive : Relation
 
     internal override bool IsEven => false;
 
-    internal override double Turned(double driver) => DrivenAt(MemberState.Of(JointKind.Pivot, Jet.Constant(driver))).Value;
+    internal override double Turned(double driver) => DrivenAt(MemberState.Turned(Jet.Constant(driver))).Value;
 
-    internal override double TurnedBack(double driven, int forward) => DriverAt(MemberState.Of(JointKind.Pivot, Jet.Constant(driven))).Value;
+    internal override double TurnedBack(double driven, int forward) => DriverAt(MemberState.Turned(Jet.Constant(driven))).Value;
 
     /// <summary>The driven shaft's coordinate, rad, for the driver's.</summary>
     internal Jet DrivenAt(in MemberState driver) => Follow(driver, one, drivenJoint.Along, two, 1);
@@ -88,7 +88,7 @@ public sealed class UniversalDrive : Relation
     internal override MemberState Solve(End unknown, ReadOnlySpan<MemberState> states, in History history, out int branch, out double miss)
     {
         (branch, miss) = (1, 0);
-        return MemberState.Of(JointKind.Pivot, unknown == End.Driven ? DrivenAt(states[Driver]) : DriverAt(states[Driven]));
+        return MemberState.Turned(unknown == End.Driven ? DrivenAt(states[Driver]) : DriverAt(states[Driven]));
     }
 
     // How far the cross's arms are from square to each other, at 1 mm from its middle.

@@ -34,11 +34,11 @@ public sealed class BodyFrames
             return OfMember(body.Member, place, seenFrom);
         }
 
-        var rod = RodFrame.Rod(machine, body.Member);
-        var hinge = RodFrame.Hinge(machine, rod);
+        var link = machine.Drives[body.Member].Link!;
+        var hinge = RodFrame.Hinge(machine, link);
         return RodFrame.Of(
-            OfMember(rod.Driver, place, Member.Case).Apply(rod.DriverPin),
-            OfMember(rod.Driven, place, Member.Case).Apply(rod.DrivenPin),
+            OfMember(link.From.Member, place, Member.Case).Apply(link.From.At),
+            OfMember(link.To.Member, place, Member.Case).Apply(link.To.At),
             OfMember(hinge.Member, place, Member.Case).Apply(hinge.Axis));
     }
 
@@ -71,11 +71,23 @@ public sealed class BodyFrames
             return Frame.Identity;
         }
 
-        var joint = machine.Members[m].Joint;
-        var q = Coordinate(m, place);
-        var own = joint.Kind == JointKind.Pivot ? Frame.Rotation(joint.Through, joint.Along, q) : Frame.Translation(q * joint.Along);
+        var own = OnCarrier(m, place);
         var carrier = machine.Members[m].Carrier;
         return carrier == seenFrom ? own : OfMember(carrier, place, seenFrom).Compose(own);
+    }
+
+    /// <summary>The frame of a member at a place, seen from its carrier.</summary>
+    internal Frame OnCarrier(int m, double place)
+    {
+        var joint = machine.Members[m].Joint;
+        var (turn, lift) = joint.Pose(Coordinate(m, place));
+        if (!joint.Turns)
+        {
+            return Frame.Translation(lift * joint.Along);
+        }
+
+        var turned = Frame.Rotation(joint.Through, joint.Along, turn);
+        return turned with { Origin = turned.Origin + lift * joint.Along };
     }
 
     /// <summary>The coordinate of a member at a place, rad or mm.</summary>
@@ -92,11 +104,8 @@ public sealed class BodyFrames
 
         var b = q[(i + 1) % q.Length];
 
-        // What goes round starts again at the seam: a shaft as the wheels tell, all else less than half a turn on.
-        var next = i + 1 < q.Length ? b.Value
-            : machine.Turns[m] is { } turns ? b.Value + turns.Value * machine.Performance.Length
-            : machine.Members[m].Joint.Kind == JointKind.Pivot ? b.Value + 2 * Math.PI * Math.Round((a.Value - b.Value) / (2 * Math.PI))
-            : b.Value;
+        // What goes round starts again at the seam.
+        var next = i + 1 == q.Length && machine.Members[m].Joint.Kind == JointKind.Pivot ? b.Value + Math.Tau * Math.Round((a.Value - b.Value) / Math.Tau) : b.Value;
         return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
     }
 }

@@ -38,7 +38,12 @@ internal static class LeverParts
                 continue;
             }
 
-            var parts = machine.Members[m].Joint.Kind == JointKind.Pivot ? Lever(proof, m, body) : Slide(proof, m, body);
+            var parts = machine.Members[m].Joint.Kind switch
+            {
+                JointKind.Pivot => Lever(proof, m, body),
+                JointKind.Slide => Slide(proof, m, body),
+                _ => Arms(machine, m, body),
+            };
             foreach (var part in parts.Concat(Contact(proof, m)))
             {
                 yield return part;
@@ -49,28 +54,8 @@ internal static class LeverParts
     /// <summary>What the shaft, axle or slide rod of a member is made of.</summary>
     public static Material AxleMaterial(Design.BodySpec? body) => Material.Named(body?.AxleMaterial ?? "steel");
 
-    /// <summary>The pins at which rods and slots take hold of a member, as drawn.</summary>
-    private static IEnumerable<Point3> Pins(Machine machine, int m)
-    {
-        foreach (var d in machine.Drives)
-        {
-            switch (d)
-            {
-                case RodDrive r when r.Driver == m:
-                    yield return r.DriverPin;
-                    break;
-                case RodDrive r when r.Driven == m:
-                    yield return r.DrivenPin;
-                    break;
-                case EccentricDrive { Spec.Strap: not null } e when e.Driven == m:
-                    yield return e.Spec.At;
-                    break;
-                case SlotDrive s when s.PinOn == m || s.SlotIn == m:
-                    yield return s.Pin;
-                    break;
-            }
-        }
-    }
+    /// <summary>The pins at which drives take hold of a member, as drawn.</summary>
+    public static IEnumerable<Point3> Pins(Machine machine, int m) => machine.Drives.SelectMany(d => d.Pins).Where(p => p.Member == m).Select(p => p.At);
 
     private static IEnumerable<Part> Lever(Proof proof, int m, Design.BodySpec? body)
     {
@@ -106,6 +91,10 @@ internal static class LeverParts
         if (touch is { } t)
         {
             yield return make.Bar(roller is null ? " arm" : " roller arm", first, t);
+            if (roller is not null && FollowerPlace.Second(roller) is { } second)
+            {
+                yield return make.Bar(" second roller arm", first, second.At);
+            }
         }
 
         var axle = body?.Axle ?? Axle;
@@ -117,6 +106,15 @@ internal static class LeverParts
         {
             yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m, Material = AxleMaterial(body) };
         }
+    }
+
+    // A bar to each pin of a guided member; its rod, pin and sleeve are those of its guide.
+    private static IEnumerable<Part> Arms(Machine machine, int m, Design.BodySpec? body)
+    {
+        var member = machine.Members[m];
+        var make = new BarMaker(member.Name, m, member.Joint, (body?.Thickness ?? Thickness) / 2, (body?.Width ?? Width) / 2, Material.Named(body?.Material ?? "birch-plywood"));
+        var pins = Pins(machine, m).ToList();
+        return pins.Select((pin, i) => make.Bar(pins.Count > 1 ? $" arm {i + 1}" : " arm", Station.Of(member.Joint, pin), pin));
     }
 
     // The roller that lies on an eccentric, or the back of the face that does.
@@ -143,13 +141,13 @@ internal static class LeverParts
         var cam = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
         var touch = cam is null ? Touch(machine, m) : FollowerPlace.Middle(machine, cam);
         var through = machine.Design.Members[machine.Members[m].Name].Slide!.Through;
-        if ((through ?? pin ?? touch) is not { } p)
+        var diameter = body?.Axle ?? SlideRod;
+        if ((through ?? pin ?? (InGroove(cam) ? Beside(machine, m, touch!.Value, diameter / 2) : touch)) is not { } p)
         {
             yield break;
         }
 
-        // Round its pin; on a roller alone it stands as a stem, away from the cam.
-        var diameter = body?.Axle ?? SlideRod;
+        // Round its pin; on a roller alone it stands as a stem, away from the cam; where that runs in a groove, before the disc.
         if (diameter == 0)
         {
             yield break;
@@ -169,7 +167,7 @@ internal static class LeverParts
         }
     }
 
-    // The roller or round end in the plane of its cam, and the pin that carries it.
+    // The rollers or round ends in the planes of their cams, and the pins that carry them.
     private static IEnumerable<Part> Contact(Proof proof, int m)
     {
         var machine = proof.Machine;
@@ -178,16 +176,24 @@ internal static class LeverParts
             yield break;
         }
 
-        var spec = ((CamDrive)machine.Drives[m]).Spec;
-        var radius = (spec.Follower.Roller ?? spec.Follower.Round!.Value) / 2;
+        var (drive, serves) = ((CamDrive)machine.Drives[m], PlateParts.Serving(cam));
         var along = machine.Members[cam.Shaft].Joint.Along;
-        var half = (spec.Thickness ?? PlateParts.Thickness) / 2;
-        yield return new($"{cam.Name} roller", PartKind.Roller, new(m), [ConvexPiece.Cylinder(middle + -half * along, middle + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass"));
+        var half = (drive.Spec.Thickness ?? PlateParts.Thickness) / 2;
+        var body = machine.Design.Members[machine.Members[m].Name].Body;
         var carrying = Pins(machine, m).Cast<Point3?>().FirstOrDefault()
-            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? Beside(machine, m, middle, (machine.Design.Members[machine.Members[m].Name].Body?.Thickness ?? Thickness) / 2) : null);
-        if (carrying is { } pin && (pin - middle).Dot(along) is var off && Math.Abs(off) > half)
+            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? Beside(machine, m, middle, (body?.Thickness ?? Thickness) / 2)
+                : InGroove(cam) ? machine.Design.Members[machine.Members[m].Name].Slide!.Through ?? Beside(machine, m, middle, (body?.Axle ?? SlideRod) / 2)
+                : null);
+        var first = (At: middle, Radius: (drive.Spec.Follower.Roller ?? drive.Spec.Follower.Round!.Value) / 2);
+        foreach (var (name, (at, radius)) in FollowerPlace.Second(cam) is { } second ? [("roller", first), ("second roller", second)] : ((string, (Point3, double))[])[("roller", first)])
         {
-            yield return new($"{cam.Name} roller pin", PartKind.Pin, new(m), [ConvexPiece.Cylinder(middle, middle + off * along, Math.Min(PinDiameter, radius) / 2)], Math.PI * PinDiameter * PinDiameter / 4 * Math.Abs(off), Steel);
+            yield return new($"{cam.Name} {name}", PartKind.Roller, new(m), [ConvexPiece.Cylinder(at + -half * along, at + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass")) { Serves = serves };
+            if (carrying is { } pin && (pin - at).Dot(along) is var off && Math.Abs(off) > half)
+            {
+                yield return new($"{cam.Name} {name} pin", PartKind.Pin, new(m), [ConvexPiece.Cylinder(at, at + off * along, Math.Min(PinDiameter, radius) / 2)], Math.PI * PinDiameter * PinDiameter / 4 * Math.Abs(off), Steel) { Serves = serves };
+            }
         }
     }
+
+    private static bool InGroove(Cams.Cam? cam) => cam?.Return is Cams.GrooveWall;
 }

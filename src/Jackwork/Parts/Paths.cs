@@ -23,9 +23,9 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
     {
         if (body.IsRod)
         {
-            var rod = RodFrame.Rod(machine, body.Member);
-            var (member, axis) = RodFrame.Hinge(machine, rod);
-            return new RodPath(rod, Of(new(rod.Driver), Member.Case), Of(new(rod.Driven), Member.Case), Of(new(member), Member.Case), axis, bodies.Steps);
+            var link = machine.Drives[body.Member].Link!;
+            var (member, axis) = RodFrame.Hinge(machine, link);
+            return new RodPath(link, Of(new(link.From.Member), Member.Case), Of(new(link.To.Member), Member.Case), Of(new(member), Member.Case), axis, bodies.Steps);
         }
 
         if (body.Member == seenFrom)
@@ -39,8 +39,11 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
             return new CarriedPath(Of(new(own.Carrier), seenFrom), Of(body, own.Carrier), own.Joint.Through, bodies.Steps);
         }
 
-        return own.Joint.Kind == JointKind.Pivot
-            ? new PivotPath(bodies, body.Member, own.Joint)
-            : new SlidePath(bodies, body.Member, own.Joint.Along);
+        return own.Joint.Kind switch
+        {
+            JointKind.Pivot => new PivotPath(bodies, body.Member, own.Joint),
+            JointKind.Slide => new SlidePath(bodies, body.Member, own.Joint.Along),
+            _ => new GuidePath(bodies, body.Member, own.Joint.Through),
+        };
     }
 }

@@ -43,7 +43,8 @@ internal static class PlaneGap
 
         var member = machine.Members[body.Member];
         return member.Carrier == carrier
-            && (member.Joint.Kind == JointKind.Pivot ? member.Joint.Along.Cross(d).Length < Square : Math.Abs(member.Joint.Along.Dot(d)) < Square);
+            && (!member.Joint.Turns || member.Joint.Along.Cross(d).Length < Square)
+            && (!member.Joint.Lifts || Math.Abs(member.Joint.Along.Dot(d)) < Square);
     }
 
     private static (double From, double To) Extent(Part part, Vec3 d)

@@ -33,7 +33,7 @@ internal static class RodParts
     // The wire's pieces, and the length of its middle line, mm.
     private static (ImmutableArray<ConvexPiece> Pieces, double Length) Wire(Machine machine, RodDrive rod, RodSpec spec)
     {
-        var frame = RodFrame.Drawn(machine, rod);
+        var frame = RodFrame.Drawn(machine, rod.Link);
         var wire = spec.Diameter ?? Diameter;
         List<Point3> run = [default, .. (spec.Bends ?? []).Select(b => frame.Undo(b)), new(rod.Length, 0, 0)];
         var (pieces, length) = (ImmutableArray.CreateBuilder<ConvexPiece>(), 0.0);
@@ -42,7 +42,7 @@ internal static class RodParts
         foreach (var ((member, at, next), end) in ends.Zip(spec.Ends ?? ["plain", "plain"]))
         {
             var joint = machine.Members[member].Joint;
-            var axis = frame.Undo(joint.Kind == JointKind.Pivot ? joint.Along : frame.Y);
+            var axis = frame.Undo(joint.Turns ? joint.Along : frame.Y);
             if (end == "bend")
             {
                 pieces.Add(ConvexPiece.Capsule(run[at], run[at] + Leg * axis, wire / 2));

@@ -82,6 +82,29 @@ public sealed class BreakTests(OpenBench bench) : IClassFixture<OpenBench>
         await other.CloseAsync();
     }
 
+    [Fact]
+    public async Task AFailureOfThePagesOtherEndIsToldAndThePageComesBackWhenLoadedAgain()
+    {
+        bench.Copy("failed");
+        var page = await bench.Tab("/");
+        IWebSocketRoute? line = null;
+        await page.RouteWebSocketAsync(new System.Text.RegularExpressions.Regex("_blazor"), socket =>
+        {
+            socket.ConnectToServer();
+            line = socket;
+        });
+        await page.GotoAsync(new Uri(bench.Address, "/piece/failed?tab=Elements").ToString());
+        await page.Locator(".elements > h2").WaitForAsync();
+        var told = page.GetByText("The page failed inside the program.");
+        await Expect(told).ToBeHiddenAsync();
+        line!.Send(Failure);
+        await Expect(told).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await page.GetByRole(AriaRole.Link, new() { Name = "Load it again" }).ClickAsync();
+        await page.Locator(".elements > h2").WaitForAsync();
+        await Expect(told).ToBeHiddenAsync();
+        await page.CloseAsync();
+    }
+
     [Theory]
     [InlineData("members: [", "The text doesn't read")]
     [InlineData("", "The text doesn't read")]
@@ -100,6 +123,12 @@ public sealed class BreakTests(OpenBench bench) : IClassFixture<OpenBench>
         await Patience.Until(() => File.ReadAllText(file) == bench.Keeper);
         await page.CloseAsync();
     }
+
+    /// <summary>
+    /// What the framework sends the page when its other end has failed: an invocation of JS.Error with one word, as the "SignalR Hub
+    /// Protocol" of ASP.NET Core lays it out in MessagePack (from memory): length, then type 1, no headers, no id, target, arguments, no streams.
+    /// </summary>
+    private static byte[] Failure => [17, 0x96, 1, 0x80, 0xC0, 0xA8, .. "JS.Error"u8, 0x91, 0xA1, .. "x"u8, 0x90];
 
     private static async Task<Process> Start(string folder, int port)
     {

@@ -7,8 +7,8 @@ using Xunit;
 namespace Jackwork.Tests.Motion;
 
 /// <summary>
-/// Rods and slots between members on moving carriers, each pairing of pivot and slide, solved both ways: the closed forms
-/// against roots found by Newton's method with bisection and by Brent's method (MathNet.Numerics) on poses made of matrices.
+/// Rods and slots between members on moving carriers, each pairing of pivot, slide and guide, solved both ways: the closed forms, and the travel along a
+/// guide's track, against roots found by Newton's method with bisection and by Brent's method (MathNet.Numerics) on poses made of matrices.
 /// </summary>
 [Trait("Proof", "independent")]
 public sealed class LoopTests
@@ -33,6 +33,9 @@ public sealed class LoopTests
     [InlineData(JointKind.Pivot, JointKind.Slide)]
     [InlineData(JointKind.Slide, JointKind.Pivot)]
     [InlineData(JointKind.Slide, JointKind.Slide)]
+    [InlineData(JointKind.Pivot, JointKind.Guide)]
+    [InlineData(JointKind.Slide, JointKind.Guide)]
+    [InlineData(JointKind.Guide, JointKind.Guide)]
     public void Rods(JointKind driver, JointKind driven) =>
         Gen.Select(Machine(driver, driven), RandomJoints.Point, RandomJoints.Point).Sample((m, p, q) =>
         {
@@ -55,6 +58,11 @@ public sealed class LoopTests
     [InlineData(JointKind.Slide, JointKind.Pivot, false)]
     [InlineData(JointKind.Slide, JointKind.Slide, true)]
     [InlineData(JointKind.Slide, JointKind.Slide, false)]
+    [InlineData(JointKind.Guide, JointKind.Pivot, true)]
+    [InlineData(JointKind.Guide, JointKind.Pivot, false)]
+    [InlineData(JointKind.Guide, JointKind.Slide, true)]
+    [InlineData(JointKind.Guide, JointKind.Slide, false)]
+    [InlineData(JointKind.Guide, JointKind.Guide, true)]
     public void Slots(JointKind driver, JointKind driven, bool slotInDriven) =>
         Gen.Select(Machine(driver, driven), RandomJoints.Point, RandomJoints.Direction, RandomJoints.Direction).Sample((m, pin, along, other) =>
         {
@@ -94,7 +102,14 @@ public sealed class LoopTests
         {
             var at = rod.At(unknown);
             var solved = new List<double>();
-            foreach (var branch in (int[])[1, -1])
+            var slope = Slope(Along(off, q, at), q[at], Size(members[at])) * Size(members[at]);
+            if (members[at].Joint.Kind == JointKind.Guide && Math.Abs(slope) < Steep)
+            {
+                continue;
+            }
+
+            // A guide's track may be closed at many places or one; the pose itself is on the branch of its own slope.
+            foreach (var branch in members[at].Joint.Kind == JointKind.Guide ? (int[])[Math.Sign(slope)] : [1, -1])
             {
                 var state = rod.Solve(unknown, States(members, q), new(branch, Jet.Constant(q[at]), 0), out _, out var miss);
                 if (miss != 0)
@@ -109,7 +124,7 @@ public sealed class LoopTests
             }
 
             // Where the loop hardly changes along the freedom the pose is ill set; elsewhere one of the two is the pose itself.
-            if (Math.Abs(Slope(Along(off, q, at), q[at], Size(members[at]))) * Size(members[at]) > Steep)
+            if (Math.Abs(slope) > Steep)
             {
                 var nearest = solved.MinBy(s => Math.Abs(s - q[at]));
                 Assert.True(Math.Abs(nearest - q[at]) < Closure, $"{nearest} for {q[at]}");
@@ -158,5 +173,5 @@ public sealed class LoopTests
         Assert.True(values.TrueForAll(v => v > 0) || values.TrueForAll(v => v < 0), "the relation says it can't close, but it can");
     }
 
-    private static MemberState[] States(Member[] members, double[] q) => [.. members.Select((m, i) => MemberState.Of(m.Joint.Kind, Jet.Constant(q[i])))];
+    private static MemberState[] States(Member[] members, double[] q) => [.. members.Select((m, i) => m.Joint.At(Jet.Constant(q[i])))];
 }

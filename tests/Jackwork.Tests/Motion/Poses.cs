@@ -1,5 +1,6 @@
 using Jackwork.Geometry;
 using Jackwork.Motion;
+using Jackwork.Tests.Guides;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace Jackwork.Tests.Motion;
@@ -19,17 +20,20 @@ internal static class Poses
         var joint = members[member].Joint;
         var own = Matrix<double>.Build.DenseIdentity(4);
         var a = Vector<double>.Build.Dense([joint.Along.X, joint.Along.Y, joint.Along.Z]);
-        if (joint.Kind == JointKind.Slide)
+        var (turn, lift) = joint.Kind switch
         {
-            own.SetSubMatrix(0, 3, 3, 1, (q[member] * a).ToColumnMatrix());
-        }
-        else
+            JointKind.Pivot => (q[member], 0),
+            JointKind.Slide => (0, q[member]),
+            _ => RandomTracks.Pose(joint.Track!, q[member]),
+        };
+        own.SetSubMatrix(0, 3, 3, 1, (lift * a).ToColumnMatrix());
+        if (joint.Kind != JointKind.Slide)
         {
             var k = Matrix<double>.Build.DenseOfArray(new[,] { { 0, -a[2], a[1] }, { a[2], 0, -a[0] }, { -a[1], a[0], 0 } });
-            var r = Matrix<double>.Build.DenseIdentity(3) + Math.Sin(q[member]) * k + (1 - Math.Cos(q[member])) * k * k;
+            var r = Matrix<double>.Build.DenseIdentity(3) + Math.Sin(turn) * k + (1 - Math.Cos(turn)) * k * k;
             var o = Vector<double>.Build.Dense([joint.Through.X, joint.Through.Y, joint.Through.Z]);
             own.SetSubMatrix(0, 0, r);
-            own.SetSubMatrix(0, 3, (o - r * o).ToColumnMatrix());
+            own.SetSubMatrix(0, 3, (o - r * o + lift * a).ToColumnMatrix());
         }
 
         return Of(members, members[member].Carrier, q) * own;

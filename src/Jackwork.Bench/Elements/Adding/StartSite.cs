@@ -48,6 +48,9 @@ internal sealed class StartSite
     /// <summary>Whether wheels tie the driver to the crank.</summary>
     public bool IsShaft => Work.Machine.Turns[Driver] is not null;
 
+    /// <summary>What puts a member on the driver's carrier, as the beginning of its value; empty for the case.</summary>
+    public string On => Work.Machine.Members[Driver].Carrier is var c && c == Member.Case ? "" : $"on: {Work.Machine.NameOf(c)}, ";
+
     /// <summary>Points all round the driver's axis at a distance, mm; the four plain directions first.</summary>
     public IEnumerable<Point3> Around(double distance) =>
         Enumerable.Range(0, 24).OrderBy(i => i % 6 == 0 ? 0 : 1).Select(i => i * Math.PI / 12).Select(a => Joint.Through + distance * (Math.Cos(a) * Up + Math.Sin(a) * Side));

@@ -93,15 +93,16 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     {
         var (member, name) = (machine.Members[m], machine.NameOf(m));
         var (joint, spec) = (member.Joint, machine.Design.Members[name]);
-        if (joint.Kind == JointKind.Pivot)
+        if (joint.Turns)
         {
+            var key = joint.Kind == JointKind.Pivot ? "pivot" : "guide";
             if (spec.Body is { From: { } from, To: { } to })
             {
                 onAxis[m].AddRange([joint.Through + from * joint.Along, joint.Through + to * joint.Along]);
             }
 
             Centre(StrokeKind.Axis, m, joint.Through, onAxis[m].Append(joint.Through).Select(p => (p - joint.Through).Dot(joint.Along)));
-            handles.Add(new($"members.{name}.pivot.through", m, new(member.Carrier, joint.Through), $"pivot of {name}", m));
+            handles.Add(new($"members.{name}.{key}.through", m, new(member.Carrier, joint.Through), $"{key} of {name}", m));
             return;
         }
 
@@ -126,6 +127,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         RodDrive rod => rod.DrivenPin,
         SlotDrive slot => slot.Pin,
         CamDrive cam => cam.Spec.Follower.At,
+        BarrelDrive barrel => barrel.Spec.At,
         _ => default,
     };
 
@@ -155,14 +157,14 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     private void Wheels(RatioDrive drive)
     {
         var (a, b) = (machine.Members[drive.Driver].Joint, machine.Members[drive.Driven].Joint);
-        var at = drive.Gear?.At ?? b.Through;
+        var at = (drive as GearDrive)?.Spec.At ?? b.Through;
         var distance = (b.Through - a.Through).Across(a.Along).Length;
         var radii = drive switch
         {
             // The circles that roll on each other, at the distance at which the shafts stand.
-            { Gear: { Module: not null, Sense: null, Teeth: var z, Inside: var inside } } =>
+            GearDrive { Spec: { Module: not null, Sense: null, Teeth: var z, Inside: var inside } } =>
                 (distance * z[0] / (inside ? Math.Abs(z[1] - z[0]) : z[0] + z[1]), distance * z[1] / (inside ? Math.Abs(z[1] - z[0]) : z[0] + z[1])),
-            { Belt.Diameters: { } d } => (d[0] / 2, d[1] / 2),
+            BeltDrive { Spec.Diameters: { } d } => (d[0] / 2, d[1] / 2),
             _ => ((double, double)?)null,
         };
         if (radii is not { } r)
@@ -180,11 +182,11 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     // Plates by their outlines, and what has none by its lines.
     private void Made(Mechanism work)
     {
-        foreach (var plate in work.Plates.Where(p => !p.OnRod))
+        foreach (var plate in work.Plates.Where(p => !p.OnLink))
         {
             Point3 At(Point2 p, double z) => plate.Frame.Apply(new Point3(p.X, p.Y, z));
             var middle = (plate.Bottom + plate.Top) / 2;
-            if (plate is { Bore: not null, Member: var m } && machine.Members[m].Joint.Kind == JointKind.Pivot)
+            if (plate is { Bore: not null, Member: var m } && machine.Members[m].Joint.Turns)
             {
                 onAxis[m].AddRange([At(Point2.Origin, plate.Bottom), At(Point2.Origin, plate.Top)]);
             }
@@ -247,8 +249,8 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     private void Arm(int owner, BodyPoint pin, string what)
     {
         var joint = machine.Members[pin.Body].Joint;
-        var foot = joint.Kind == JointKind.Pivot ? joint.Foot(pin.Drawn) : (joint with { Through = SlideLine(pin.Body) }).Foot(pin.Drawn);
-        if (joint.Kind == JointKind.Pivot)
+        var foot = joint.Turns ? joint.Foot(pin.Drawn) : (joint with { Through = SlideLine(pin.Body) }).Foot(pin.Drawn);
+        if (joint.Turns)
         {
             onAxis[pin.Body].Add(foot);
         }
@@ -256,7 +258,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         if (foot.DistanceTo(pin.Drawn) > NoArm)
         {
             Line(StrokeKind.Lever, owner, pin.Body, pin with { Drawn = foot }, pin);
-            if (joint.Kind == JointKind.Pivot)
+            if (joint.Turns)
             {
                 lengths.Add(new(owner, pin with { Drawn = foot }, pin, foot.DistanceTo(pin.Drawn), what));
             }

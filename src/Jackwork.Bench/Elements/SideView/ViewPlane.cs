@@ -26,7 +26,7 @@ internal sealed record ViewPlane(string Along, Vec3 Right, Vec3 Up)
 
     /// <summary>The view along which most pivots of a machine run; the first of those alike.</summary>
     public static ViewPlane Of(Machine machine) =>
-        All.MaxBy(v => machine.Members.Count(m => m.Joint.Kind == JointKind.Pivot && v.IsEndOn(m.Joint.Along)))!;
+        All.MaxBy(v => machine.Members.Count(m => m.Joint.Turns && v.IsEndOn(m.Joint.Along)))!;
 
     /// <summary>Whether a unit direction runs straight to the viewer or away.</summary>
     public bool IsEndOn(Vec3 along) => along.Across(Towards).Length < EndOn;

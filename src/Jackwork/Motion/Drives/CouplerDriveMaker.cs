@@ -56,7 +56,7 @@ internal static class CouplerDriveMaker
         {
             var joint = site.Members[m].Joint;
             var off = joint.Kind == JointKind.Pivot ? site.DrivenJoint.Along.Cross(joint.Along).Length : Math.Abs(site.DrivenJoint.Along.Dot(joint.Along));
-            if (site.DrivenJoint.Kind != JointKind.Pivot || off > DriveSite.Parallel)
+            if (site.DrivenJoint.Kind != JointKind.Pivot || joint.Kind == JointKind.Guide || off > DriveSite.Parallel)
             {
                 site.Note("", site.DrivenJoint.Kind != JointKind.Pivot ? $"'{site.DrivenName}' slides, but a coupler turns about a pin" : $"'{site.NameOf(m)}' does not move in the plane of '{site.DrivenName}'", "Give all three parallel axes, or a slide square to them");
                 return false;

@@ -86,7 +86,7 @@ internal sealed class DriveSite(IReadOnlyList<Member> members, int driver, int d
         {
             if (members[m].Joint.Kind != JointKind.Pivot)
             {
-                Note("", $"'{NameOf(m)}' slides, but {what} join two members that turn", "Give it a pivot, or another drive");
+                Note("", $"'{NameOf(m)}' {(members[m].Joint.Turns ? "runs in a guide" : "slides")}, but {what} join two members that turn", "Give it a pivot, or another drive");
                 return false;
             }
         }

@@ -12,8 +12,8 @@ internal static class SlotDriveMaker
         var inDriven = t.In != "from";
         var (pinOn, slotIn) = inDriven ? (site.Driver, site.Driven) : (site.Driven, site.Driver);
         var pinAlong = t.PinAlong
-            ?? (site.Members[slotIn].Joint.Kind == JointKind.Pivot ? site.Members[slotIn].Joint.Along
-            : site.Members[pinOn].Joint.Kind == JointKind.Pivot ? site.Members[pinOn].Joint.Along : null as Vec3?);
+            ?? (site.Members[slotIn].Joint.Turns ? site.Members[slotIn].Joint.Along
+            : site.Members[pinOn].Joint.Turns ? site.Members[pinOn].Joint.Along : null as Vec3?);
         if (pinAlong is null)
         {
             site.Note("", "both members slide, so the direction of the pin can't be told", "Add 'pin-along: x', or where the pin points");
@@ -35,7 +35,12 @@ internal static class SlotDriveMaker
             return null;
         }
 
-        var grip = slotJoint.Kind == JointKind.Slide ? Math.Abs(normal.Dot(slotJoint.Along)) : normal.Across(slotJoint.Along).Length;
+        var grip = slotJoint.Kind switch
+        {
+            JointKind.Slide => Math.Abs(normal.Dot(slotJoint.Along)),
+            JointKind.Pivot => normal.Across(slotJoint.Along).Length,
+            _ => normal.Length,
+        };
         if (grip < DriveSite.Parallel)
         {
             site.Note("along", $"the slot's sides can't push '{site.NameOf(slotIn)}' along its freedom", "Turn the slot across the direction in which the member moves");

@@ -19,14 +19,19 @@ internal sealed class RodStarter : Starter
     public override string Text(StartSite site, bool slides)
     {
         // A rod up from a pin on the driver: from a shaft as crank and rocker, else as a parallelogram whose arms are square to the rod in mid-move.
-        var arm = site.IsShaft ? Crank * site.Up : site.Joint.Kind == JointKind.Slide ? 0 * site.Up : Arm * MidMove(site);
+        var arm = site.IsShaft ? Crank * site.Up : site.Joint.Kind switch
+        {
+            JointKind.Slide => 0 * site.Up,
+            JointKind.Pivot => Arm * MidMove(site),
+            _ => Arm * site.Side,
+        };
         var from = site.Joint.Through + 8 * site.Along + arm;
         if (slides)
         {
             return $"{{slide: {{along: {V(site.Up)}}}, rod: {{from: {site.Name}, pins: [{P(from)}, {P(from + Rise * site.Up)}]}}}}";
         }
 
-        var (to, rocker) = site.IsShaft || site.Joint.Kind == JointKind.Slide ? (site.Joint.Through + 8 * site.Along + Rise * site.Up, Arm * site.Side) : (from + Rise * site.Up, arm);
+        var (to, rocker) = site.IsShaft || site.Joint.Kind != JointKind.Pivot ? (site.Joint.Through + 8 * site.Along + Rise * site.Up, Arm * site.Side) : (from + Rise * site.Up, arm);
         return $"{{pivot: {{through: {P(to + -1.0 * rocker)}, along: {V(site.Along)}}}, rod: {{from: {site.Name}, pins: [{P(from)}, {P(to)}]}}}}";
     }
 

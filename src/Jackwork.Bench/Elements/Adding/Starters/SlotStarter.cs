@@ -15,7 +15,7 @@ internal sealed class SlotStarter : Starter
     public override string Words => "a pin in a slot";
 
     /// <inheritdoc/>
-    public override string? Refusal(StartSite site, bool slides) => site.Joint.Kind == JointKind.Slide ? $"'{site.Name}' slides; let a rod lead on from it" : null;
+    public override string? Refusal(StartSite site, bool slides) => site.Joint.Kind != JointKind.Pivot ? $"'{site.Name}' {(site.Joint.Turns ? "runs in a guide" : "slides")}; let a rod lead on from it" : null;
 
     /// <inheritdoc/>
     public override string Text(StartSite site, bool slides)
