@@ -57,6 +57,10 @@ public sealed record MemberSpec
     [Key("Driven as a Geneva wheel, one slot for each turn of the driver.")]
     public GenevaSpec? Geneva { get; init; }
 
+    /// <summary>Driven by an eccentric.</summary>
+    [Key("Driven by an eccentric.")]
+    public EccentricSpec? Eccentric { get; init; }
+
     /// <summary>Driven by a summing lever.</summary>
     [Key("Driven by a summing lever from two members.")]
     public SumSpec? Sum { get; init; }

@@ -144,21 +144,13 @@ public sealed class CouplerWork(Machine machine, CouplerDrive drive) : Mechanism
         var u = (drive.OtherPin - drive.OwnPin).Across(own.Along).Unit();
         var frame = new Frame(u, own.Along.Cross(u), own.Along, own.Through);
         Point2 In(Point3 p) => frame.Undo(p) is var q ? new(q.X, q.Y) : default;
-        List<Point2> pins = [Point2.Origin, In(drive.OtherPin), .. Carried.Select(In)];
+        List<Point2> pins = [Point2.Origin, In(drive.OtherPin), .. LeverParts.Pins(Machine, Member).Select(In)];
         return new($"{Name} link", Member, LinkOutline.Of([.. pins, .. Point is { } p ? [In(p)] : (Point2[])[]], (body?.Width ?? Width) / 2), frame, -HalfThickness, HalfThickness)
         {
             Holes = [.. pins.Select((at, i) => new Hole(at, (i < 2 ? Pin : PinDiameter) + Fits.Running))],
             Material = Material.Named(body?.Material ?? "birch-plywood"),
         };
     }
-
-    // The pins of rods and slots that hang on it.
-    private IEnumerable<Point3> Carried => Machine.Drives.SelectMany(d => d switch
-    {
-        RodDrive r when r.Driver == Member => [r.DriverPin],
-        SlotDrive s when s.PinOn == Member => [s.Pin],
-        _ => (Point3[])[],
-    });
 
     private Plate Disc()
     {

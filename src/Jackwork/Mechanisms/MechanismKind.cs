@@ -2,6 +2,7 @@ using Jackwork.Barrels;
 using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Differentials;
+using Jackwork.Eccentrics;
 using Jackwork.Geneva;
 using Jackwork.Guides;
 using Jackwork.Lanterns;
@@ -22,6 +23,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
     public static readonly IReadOnlyList<MechanismKind> All =
     [
         Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
+        Driven<EccentricDrive>("eccentrics", (m, d) => new EccentricWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
         Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
         Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),

@@ -85,6 +85,12 @@ public sealed class EccentricDrive : Relation
         return n.Dot(spec.Centre - spec.At) < 0 ? -n : n;
     }
 
+    /// <inheritdoc/>
+    public override Link? Link => Spec.Strap is null ? null : Arm!.Link;
+
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => Spec.Strap is null ? [] : [(Driven, Spec.At)];
+
     internal override IEnumerable<int> Needs(End unknown) => linkage.Needs(unknown);
 
     internal override int DrawnBranch(End unknown) => linkage.DrawnBranch(unknown);

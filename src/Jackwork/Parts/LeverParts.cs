@@ -1,4 +1,5 @@
 using Jackwork.Checks;
+using Jackwork.Eccentrics;
 using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Solids;
@@ -63,7 +64,7 @@ internal static class LeverParts
         var name = machine.Members[m].Name;
         var pins = Pins(machine, m).ToList();
         var roller = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
-        var touch = roller is null ? null : FollowerPlace.Middle(machine, roller);
+        var touch = roller is null ? Touch(machine, m) : FollowerPlace.Middle(machine, roller);
         if (pins.Count == 0 && touch is null)
         {
             yield break;
@@ -73,7 +74,7 @@ internal static class LeverParts
         // along the axis has a bar in its own plane, and a spindle joins the two.
         var half = (body?.Thickness ?? Thickness) / 2;
         var make = new BarMaker(name, m, joint, half, (body?.Width ?? Width) / 2, Material.Named(body?.Material ?? "birch-plywood"));
-        var first = Station.Of(joint, pins.Count > 0 ? pins[0] : BesideCam(machine, m, touch!.Value, half));
+        var first = Station.Of(joint, pins.Count > 0 ? pins[0] : Beside(machine, m, touch!.Value, half));
         var spindle = (From: first, To: first);
         for (var i = 0; i < pins.Count; i++)
         {
@@ -89,8 +90,8 @@ internal static class LeverParts
 
         if (touch is { } t)
         {
-            yield return make.Bar(" roller arm", first, t);
-            if (FollowerPlace.Second(roller!) is { } second)
+            yield return make.Bar(roller is null ? " arm" : " roller arm", first, t);
+            if (roller is not null && FollowerPlace.Second(roller) is { } second)
             {
                 yield return make.Bar(" second roller arm", first, second.At);
             }
@@ -116,12 +117,20 @@ internal static class LeverParts
         return pins.Select((pin, i) => make.Bar(pins.Count > 1 ? $" arm {i + 1}" : " arm", Station.Of(member.Joint, pin), pin));
     }
 
-    // Clear of the cam that it rides on, on the side away from the cam's hub.
-    private static Point3 BesideCam(Machine machine, int m, Point3 touch, double half)
+    // The roller that lies on an eccentric, or the back of the face that does.
+    private static Point3? Touch(Machine machine, int m) => machine.Drives[m] is EccentricDrive { Spec: { Strap: null } spec } e ? spec.At + -EccentricWork.Depth * e.Facing : null;
+
+    /// <summary>A point beside what rides on a cam or eccentric, clear of the plate on the side away from its hub, for the middle of a bar of half a thickness, mm.</summary>
+    internal static Point3 Beside(Machine machine, int m, Point3 touch, double half)
     {
-        var drive = (CamDrive)machine.Drives[m];
-        var off = (drive.Spec.Thickness ?? PlateParts.Thickness) / 2 + half + Clear;
-        return touch + (drive.Spec.HubSide == "behind" ? off : -off) * machine.Members[drive.Driver].Joint.Along;
+        var (thickness, side) = machine.Drives[m] switch
+        {
+            CamDrive cam => (cam.Spec.Thickness, cam.Spec.HubSide),
+            EccentricDrive eccentric => (eccentric.Spec.Thickness, eccentric.Spec.HubSide),
+            var drive => throw new ArgumentException($"nothing rides on a {drive.Kind}", nameof(m)),
+        };
+        var off = (thickness ?? PlateParts.Thickness) / 2 + half + Clear;
+        return touch + (side == "behind" ? off : -off) * machine.Members[machine.Drives[m].Driver].Joint.Along;
     }
 
     private static IEnumerable<Part> Slide(Proof proof, int m, Design.BodySpec? body)
@@ -130,10 +139,10 @@ internal static class LeverParts
         var joint = machine.Members[m].Joint;
         var pin = Pins(machine, m).Cast<Point3?>().FirstOrDefault();
         var cam = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
-        var touch = cam is null ? null : FollowerPlace.Middle(machine, cam);
+        var touch = cam is null ? Touch(machine, m) : FollowerPlace.Middle(machine, cam);
         var through = machine.Design.Members[machine.Members[m].Name].Slide!.Through;
         var diameter = body?.Axle ?? SlideRod;
-        if ((through ?? pin ?? (InGroove(cam) ? BesideCam(machine, m, touch!.Value, diameter / 2) : touch)) is not { } p)
+        if ((through ?? pin ?? (InGroove(cam) ? Beside(machine, m, touch!.Value, diameter / 2) : touch)) is not { } p)
         {
             yield break;
         }
@@ -144,7 +153,7 @@ internal static class LeverParts
             yield break;
         }
 
-        var stem = through is null && pin is null ? Math.Sign((p - machine.Members[cam!.Shaft].Joint.Foot(p)).Dot(joint.Along)) : 0;
+        var stem = through is null && pin is null ? Math.Sign((p - machine.Members[machine.Drives[m].Driver].Joint.Foot(p)).Dot(joint.Along)) : 0;
         var travel = GuideParts.Travel(proof.Motion, m);
         var reach = GuideParts.Reach(travel, diameter);
         var (from, to) = stem switch { 0 => (-2 * diameter, reach), > 0 => (0, reach), _ => (-reach, 0) };
@@ -172,8 +181,8 @@ internal static class LeverParts
         var half = (drive.Spec.Thickness ?? PlateParts.Thickness) / 2;
         var body = machine.Design.Members[machine.Members[m].Name].Body;
         var carrying = Pins(machine, m).Cast<Point3?>().FirstOrDefault()
-            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? BesideCam(machine, m, middle, (body?.Thickness ?? Thickness) / 2)
-                : InGroove(cam) ? machine.Design.Members[machine.Members[m].Name].Slide!.Through ?? BesideCam(machine, m, middle, (body?.Axle ?? SlideRod) / 2)
+            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? Beside(machine, m, middle, (body?.Thickness ?? Thickness) / 2)
+                : InGroove(cam) ? machine.Design.Members[machine.Members[m].Name].Slide!.Through ?? Beside(machine, m, middle, (body?.Axle ?? SlideRod) / 2)
                 : null);
         var first = (At: middle, Radius: (drive.Spec.Follower.Roller ?? drive.Spec.Follower.Round!.Value) / 2);
         foreach (var (name, (at, radius)) in FollowerPlace.Second(cam) is { } second ? [("roller", first), ("second roller", second)] : ((string, (Point3, double))[])[("roller", first)])

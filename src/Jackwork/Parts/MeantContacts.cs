@@ -56,7 +56,7 @@ public sealed class MeantContacts
             return least;
         }
 
-        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b) || IsCouplerPin(a, b) || IsCouplerPin(b, a))
+        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b) || IsLinkPin(a, b) || IsLinkPin(b, a))
         {
             return null;
         }
@@ -102,7 +102,7 @@ public sealed class MeantContacts
         && machine.Drives.OfType<GearDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
 
     // A pin of a coupler stands in what it joins: the coupler's carrier and the member at its other end.
-    private bool IsCouplerPin(Part pin, Part held) =>
+    private bool IsLinkPin(Part pin, Part held) =>
         pin is { Kind: PartKind.Pin, Serves: { } s } && machine.Drives[s.Member] is CouplerDrive c
         && !held.Body.IsRod && (held.Body.Member == c.Driver || held.Body.Member == machine.Members[c.Driven].Carrier);
 

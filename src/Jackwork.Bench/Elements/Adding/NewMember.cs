@@ -20,6 +20,7 @@ internal static class NewMember
         new GenevaStarter(),
         new LanternStarter(),
         new CouplerStarter(),
+        new EccentricStarter(),
         new IntermittentStarter(),
         new GuideStarter(),
         new BarrelStarter(),

@@ -46,7 +46,7 @@ internal sealed class CouplerStarter : Starter
         return (a.Kind, b.Kind) switch
         {
             (JointKind.Pivot, JointKind.Pivot) => a.Along.Cross(b.Along).Length < Same,
-            (JointKind.Slide, JointKind.Slide) => false,
+            (JointKind.Slide, JointKind.Slide) or (JointKind.Guide, _) or (_, JointKind.Guide) => false,
             _ => Math.Abs(a.Along.Dot(b.Along)) < Same,
         };
     }
