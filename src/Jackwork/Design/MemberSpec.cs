@@ -57,6 +57,10 @@ public sealed record MemberSpec
     [Key("Driven by a lantern of pins and a toothed wheel.")]
     public LanternSpec? Lantern { get; init; }
 
+    /// <summary>Driven by a rack and its pinion.</summary>
+    [Key("Driven by a rack and its pinion.")]
+    public RackSpec? Rack { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }

@@ -2,6 +2,7 @@ using Jackwork.Geneva;
 using Jackwork.Guides;
 using Jackwork.Lanterns;
 using Jackwork.Motion;
+using Jackwork.Racks;
 
 namespace Jackwork.Mechanisms;
 
@@ -20,6 +21,7 @@ internal sealed record MechanismKind(string List, Func<Motion.Motion, int, Mecha
     [
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
         Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
+        new("racks", (motion, m) => motion.Machine.Drives[m] is RackDrive drive ? new RackWork(motion, drive) : null),
         new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
     ];
 

@@ -34,7 +34,7 @@ public sealed partial class FormatPageTests
         Assert.True(listed.Count > 50, $"only {listed.Count} keys are listed");
         var plain = new[] { "shift", "note", "cutter", "radius" };
         Assert.All(plain.Take(2), k => Assert.Contains(k + ":", examples, StringComparison.Ordinal));
-        Assert.All(["gear", "belt", "rod", "slot", "geneva", "lantern", "cam", "pivot", "slide", "guide", "track", "on", "rest", "by", "beats", "points", "above", "below", "between", "facing"], k => Assert.Matches($@"\b{k}:", examples));
+        Assert.All(["gear", "belt", "rod", "slot", "geneva", "lantern", "rack", "cam", "pivot", "slide", "guide", "track", "on", "rest", "by", "beats", "points", "above", "below", "between", "facing"], k => Assert.Matches($@"\b{k}:", examples));
     }
 
     [Fact]

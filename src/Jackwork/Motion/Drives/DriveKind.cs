@@ -17,6 +17,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("slot", m => m.Slot, "from", s => s.From, SlotDriveMaker.Make),
         Of("geneva", m => m.Geneva, "from", g => g.From, GenevaDriveMaker.Make),
         Of("lantern", m => m.Lantern, "with", l => l.With, LanternDriveMaker.Make),
+        Of("rack", m => m.Rack, "with", r => r.With, RackDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
     ];
 
