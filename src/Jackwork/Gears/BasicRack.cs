@@ -59,6 +59,11 @@ public sealed record BasicRack
     /// <summary>ISO 53 profile D: 20 degrees, clearance 0.40, fillet 0.39; room for finishing.</summary>
     public static BasicRack D { get; } = new(Math.PI / 9, 1, 1.40, 0.39);
 
+    /// <summary>ISO 53 profile A at a pressure angle of one's own, its fillet as large as the clearance allows.</summary>
+    /// <param name="pressureAngle">rad, above 0 and below pi/4.</param>
+    public static BasicRack Of(double pressureAngle) =>
+        new(pressureAngle, A.Addendum, A.Dedendum, Math.Min(A.FilletRadius, A.Clearance / (1 - Math.Sin(pressureAngle))));
+
     /// <summary>Pressure angle alpha, rad.</summary>
     public double PressureAngle { get; }
 

@@ -28,7 +28,7 @@ public sealed record GearWork(GearDrive Drive, SpurGear? DriverGear, SpurGear? D
         var (a, b) = (machine.Members[drive.Driver].Joint, machine.Members[drive.Driven].Joint);
         var distance = (b.Through - a.Through).Across(a.Along).Length;
         var angle = spec.PressureAngle is { } deg ? deg * Math.PI / 180 : BasicRack.A.PressureAngle;
-        var rack = new BasicRack(angle, BasicRack.A.Addendum, BasicRack.A.Dedendum, Math.Min(BasicRack.A.FilletRadius, BasicRack.A.Clearance / (1 - Math.Sin(angle))));
+        var rack = BasicRack.Of(angle);
         SpurGear? first = null, second = null;
         try
         {

@@ -27,6 +27,7 @@ internal static class NewMember
         new SumStarter(),
         new DifferentialStarter(),
         new RatchetStarter(),
+        new RackStarter(),
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
