@@ -9,7 +9,8 @@ namespace Jackwork.Parts;
 /// <summary>The slotted sleeve of a guide.</summary>
 /// <remarks>
 /// The developed sleeve with its slot is cut into convex polygons, these into strips as wide as a flat face, and each bent round the axis: outside
-/// faces touch the cylinder from outside, inside ones the bore from within the wall. A slot that goes round more than once, or
+/// faces touch the cylinder from outside, inside ones the bore from within the wall; where a wall of the slot runs slanting, it
+/// bulges into the slot, by half a millimetre at the most in a thick sleeve: only the pin comes there, which the guide's own checks judge. A slot that goes round more than once, or
 /// leaves the sleeve, is not cut out of the solid: it is then a plain tube, never smaller than the true one.
 /// </remarks>
 /// <param name="Joint">The guide.</param>
@@ -22,7 +23,7 @@ namespace Jackwork.Parts;
 internal readonly record struct SleeveSolid(Joint Joint, (double From, double To) Reach, double Outside, double Bore, GuideSlot Slot, double PinAt, Vec3 Towards)
 {
     /// <summary>Flat faces round the sleeve.</summary>
-    private const int Faces = 32;
+    private const int Faces = 48;
 
     /// <summary>Room kept between the slot and the edges of the developed sleeve for it to be cut, mm.</summary>
     private const double Room = 0.05;
