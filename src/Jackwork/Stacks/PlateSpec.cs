@@ -12,14 +12,14 @@ internal readonly record struct PlateSpec(double Bore, GrubSize Grub)
     public static Dictionary<string, PlateSpec> Of(Proof proof)
     {
         var specs = new Dictionary<string, PlateSpec>();
-        for (var k = 0; k < proof.Cams.Count; k++)
+        foreach (var cam in proof.Cams)
         {
-            specs.TryAdd($"{proof.Cams[k].Name} cam", new(proof.Cams[k].Bore, GrubSize.Named(proof.Machine.Acted[k].Cam.Spec.Grub)));
+            specs.TryAdd($"{cam.Name} cam", new(cam.Bore, GrubSize.Named(cam.Spec.Grub)));
         }
 
         foreach (var work in proof.Gears.Where(g => g.Pair is not null))
         {
-            var grub = GrubSize.Named(work.Drive.Gear!.Grub);
+            var grub = GrubSize.Named(work.Drive.Spec.Grub);
             specs.TryAdd(FormattableString.Invariant($"{proof.Machine.NameOf(work.Drive.Driver)} wheel {work.DriverGear!.Teeth}"), new(work.Bores.Driver, grub));
             specs.TryAdd(FormattableString.Invariant($"{proof.Machine.NameOf(work.Drive.Driven)} wheel {work.DrivenGear!.Teeth}"), new(work.Bores.Driven, grub));
         }
