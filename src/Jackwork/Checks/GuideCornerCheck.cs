@@ -39,7 +39,7 @@ internal sealed class GuideCornerCheck : ICheck
         for (var i = 0; i < q.Length; i++)
         {
             var (a, b) = (q[i], q[(i + 1) % q.Length]);
-            if ((a.Value - travel) * (b.Value - travel) < 0 && Math.Max(Math.Abs(a.First), Math.Abs(b.First)) * proof.Machine.CrankSpeed is var speed && speed > fastest.Speed)
+            if ((a.Value - travel) * (b.Value - travel) <= 0 && a.Value != b.Value && Math.Max(Math.Abs(a.First), Math.Abs(b.First)) * proof.Machine.CrankSpeed is var speed && speed > fastest.Speed)
             {
                 fastest = (speed, i);
             }
