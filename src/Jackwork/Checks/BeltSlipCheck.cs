@@ -11,7 +11,7 @@ internal sealed class BeltSlipCheck : ICheck
     {
         var machine = proof.Machine;
         var timed = machine.Acted.SelectMany(a => (int[])[a.Shaft, a.Cam.Driver]).ToHashSet();
-        foreach (var belt in machine.Drives.OfType<RatioDrive>().Where(d => d.Belt?.Diameters is not null && timed.Any(s => LeadsTo(machine, d.Driven, s))))
+        foreach (var belt in machine.Drives.OfType<BeltDrive>().Where(d => d.Spec.Diameters is not null && timed.Any(s => LeadsTo(machine, d.Driven, s))))
         {
             yield return new(
                 Level.Caution, Name, machine.NameOf(belt.Driven), null, null, 0, 0, "",

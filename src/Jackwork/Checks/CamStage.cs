@@ -29,7 +29,7 @@ internal sealed record CamStage(Motion.Motion Motion, double Cutter, IReadOnlyLi
         var between = same.All(s => s is not null) ? motion : Jackwork.Motion.Motion.Solve(motion.Machine, 0.5);
         var cams = acted.Select((a, k) => same[k]?.Cam ?? CamFinish.Finish(CamMaker.Define(motion, a, limits), between, cutter)).ToList();
         var camMs = Proof.Lap(ref clock);
-        List<MadeCam> made = [.. cams.Select((c, k) => same[k] ?? new(c, AsCut.Rests(motion, c)))];
+        List<MadeCam> made = [.. cams.Select((c, k) => same[k] ?? new(c, AsCut.Rests(motion, c), ReturnPlay.Stops(motion, c)))];
         var asCut = AsCut.Run(motion, made);
         return new(motion, cutter, made, asCut, camMs, Proof.Lap(ref clock));
     }
@@ -53,5 +53,8 @@ internal sealed record CamStage(Motion.Motion Motion, double Cutter, IReadOnlyLi
     private static IEnumerable<double> Jumps(Acted acted) => acted.Chart.Knots.Where(k => k.HasVelocityJump).Select(k => k.Angle);
 }
 
-/// <summary>A cam, and where its follower rests on it as cut: its coordinate at every step, NaN where it touches nothing.</summary>
-internal sealed record MadeCam(Cam Cam, double[] Rests);
+/// <summary>A cam, and where its follower rests on it as cut.</summary>
+/// <param name="Cam">The cam.</param>
+/// <param name="Rests">The follower's coordinate at every step, NaN where it touches nothing.</param>
+/// <param name="Stops">The same where the other side of a positive cam stops it; null for a cam with one side.</param>
+internal sealed record MadeCam(Cam Cam, double[] Rests, double[]? Stops);

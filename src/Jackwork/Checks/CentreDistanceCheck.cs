@@ -11,7 +11,7 @@ internal sealed class CentreDistanceCheck : ICheck
         {
             if (work.Pair is not { } pair)
             {
-                yield return new(Level.Fault, Name, work.Subject(proof), null, null, work.CentreDistance, 0, "mm", FormattableString.Invariant($"{work.Pair(proof)} can't mesh with shafts {work.CentreDistance:0.###} mm apart: {work.Impossible}"), FormattableString.Invariant($"Without profile shift they want {Math.Abs(work.Drive.Gear!.Module!.Value * (work.Drive.Gear.Teeth[0] + (work.Drive.Gear.Inside ? -1 : 1) * work.Drive.Gear.Teeth[1]) / 2):0.###} mm; move a shaft, or change module, teeth or shift"));
+                yield return new(Level.Fault, Name, work.Subject(proof), null, null, work.CentreDistance, 0, "mm", FormattableString.Invariant($"{work.Pair(proof)} can't mesh with shafts {work.CentreDistance:0.###} mm apart: {work.Impossible}"), FormattableString.Invariant($"Without profile shift they want {Math.Abs(work.Drive.Spec.Module!.Value * (work.Drive.Spec.Teeth[0] + (work.Drive.Spec.Inside ? -1 : 1) * work.Drive.Spec.Teeth[1]) / 2):0.###} mm; move a shaft, or change module, teeth or shift"));
                 continue;
             }
 

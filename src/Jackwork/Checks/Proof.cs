@@ -34,7 +34,7 @@ public sealed class Proof
         clearances = new(Clear);
         stacks = new(() => StackMaker.Of(this));
         gears = new(() => GearWork.Of(machine, Cutter));
-        mechanisms = new(() => MechanismKind.In(machine));
+        mechanisms = new(() => [.. MechanismKind.In(machine), .. CutKind.All.SelectMany(k => k.In(this).Select(w => (k.List, w)))]);
         residuals = new(() => Residuals.Of(motion));
     }
 
@@ -57,7 +57,7 @@ public sealed class Proof
     /// <summary>The spur pairs.</summary>
     public IReadOnlyList<GearWork> Gears => gears.Value;
 
-    /// <summary>What the drives and joints are made of, cams and spur wheels apart.</summary>
+    /// <summary>What the drives and joints are made of, spur wheels and the discs of cams apart.</summary>
     public IEnumerable<Mechanism> Mechanisms => mechanisms.Value.Select(m => m.Work);
 
     /// <summary>The mechanisms of one kind.</summary>

@@ -39,9 +39,9 @@ public static class ResultJson
             ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["clearance"] = Round(proof.ClearanceMs), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + proof.ClearanceMs + checksMs) },
         };
         var after = root.IndexOf("gears");
-        foreach (var kind in Mechanisms.MechanismKind.All)
+        foreach (var list in Mechanisms.MechanismKind.All.Select(k => k.List).Concat(Mechanisms.CutKind.All.Select(k => k.List)))
         {
-            root.Insert(++after, kind.List, Array(proof.Listed(kind.List).Select(m => m.ToJson())));
+            root.Insert(++after, list, Array(proof.Listed(list).Select(m => m.ToJson())));
         }
 
         return root.ToJsonString(Options);

@@ -39,13 +39,13 @@ public sealed record WheelChange(string Name, string Part, IReadOnlyList<SizeCha
                 new("hub length", "mm", a.HubLength, b.HubLength),
                 new("hub bore", "mm", a.Bore, b.Bore))));
 
-    private static IEnumerable<Wheel> Wheels(Machine machine) => machine.Drives.OfType<RatioDrive>().Where(d => d.Gear is not null)
+    private static IEnumerable<Wheel> Wheels(Machine machine) => machine.Drives.OfType<GearDrive>()
         .SelectMany(d => new[] { Of(machine, d, 0), Of(machine, d, 1) });
 
-    private static Wheel Of(Machine machine, RatioDrive drive, int k)
+    private static Wheel Of(Machine machine, GearDrive drive, int k)
     {
         var (own, mate) = k == 0 ? (drive.Driver, drive.Driven) : (drive.Driven, drive.Driver);
-        var g = drive.Gear!;
+        var g = drive.Spec;
         var bore = g.Bores?[k] ?? GearWork.Bore;
         return new(
             $"{(g.Inside && g.Teeth[k] > g.Teeth[1 - k] ? "ring" : "wheel")} of {machine.NameOf(own)} to {machine.NameOf(mate)}",

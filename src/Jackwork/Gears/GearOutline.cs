@@ -12,9 +12,6 @@ public static class GearOutline
     /// <summary>Samples on a flank and on a fillet: one to about 0.2 mm on a tooth of module 5.</summary>
     private const int Samples = 64;
 
-    /// <summary>An arc shorter than this is left out, mm: rounding noise.</summary>
-    private const double NoLengthMm = 1e-9;
-
     /// <summary>The closed outline, counter-clockwise, a tooth's middle on the x axis, the gear's axis at the origin.</summary>
     /// <remarks>For a ring it is the outline of the hole; the rim is a circle of the caller's. A pointed tip is a corner.</remarks>
     /// <param name="gear">The gear.</param>
@@ -24,16 +21,11 @@ public static class GearOutline
     {
         ArgumentNullException.ThrowIfNull(gear);
         var side = Side(gear, toleranceMm);
-        var tooth = new List<Segment>(2 * side.Count + 2);
-        if (gear.Inside)
-        {
-            // The ring's space is the tooth of the outside case, half a pitch on from the ring's tooth.
-            AddTooth(tooth, side, gear.RootRadius, gear.TipRadius, gear.Pitch);
-            return Round(tooth, gear.Teeth, gear.Pitch, 0.5 * gear.Pitch);
-        }
 
-        AddTooth(tooth, side, gear.TipRadius, gear.RootRadius, gear.Pitch);
-        return Round(tooth, gear.Teeth, gear.Pitch, 0);
+        // A ring's space is the tooth of the outside case, half a pitch on from the ring's tooth.
+        return gear.Inside
+            ? ToothedRim.Of(side, gear.RootRadius, gear.TipRadius, gear.Teeth, 0.5 * gear.Pitch)
+            : ToothedRim.Of(side, gear.TipRadius, gear.RootRadius, gear.Teeth);
     }
 
     /// <summary>Samples of the counter-clockwise side of a tooth (of a ring: of a space) centred on the x axis, outwards, in runs
@@ -69,7 +61,7 @@ public static class GearOutline
     {
         var side = new List<Segment>();
         var (inner, outer) = SideSamples(gear);
-        if (inner.Concat(outer).Any(s => s.Point.Y < -NoLengthMm))
+        if (inner.Concat(outer).Any(s => s.Point.Y < -ToothedRim.NoLengthMm))
         {
             throw new ArgumentException(
                 FormattableString.Invariant(
@@ -82,7 +74,7 @@ public static class GearOutline
         if (gear.Inside)
         {
             var fillet = gear.RingFillet;
-            if (fillet.Radius > NoLengthMm)
+            if (fillet.Radius > ToothedRim.NoLengthMm)
             {
                 var from = (side[^1].End - fillet.Centre).Angle;
                 side.Add(Segment.Arc(fillet.Centre, fillet.Radius, from, fillet.CentreAngle - from) with { Start = side[^1].End });
@@ -90,39 +82,5 @@ public static class GearOutline
         }
 
         return side;
-    }
-
-    // From the clockwise foot of the tooth to that of the next one.
-    private static void AddTooth(List<Segment> into, List<Segment> side, double outerRadius, double innerRadius, double pitch)
-    {
-        into.AddRange(side.Select(s => new Segment(Mirrored(s.Start), Mirrored(s.End), -s.Bulge)));
-        AddArc(into, outerRadius, Mirrored(side[^1].End), side[^1].End);
-        into.AddRange(side.AsEnumerable().Reverse().Select(s => s.Reversed()));
-        AddArc(into, innerRadius, side[0].Start, Mirrored(side[0].Start).Turned(pitch));
-    }
-
-    private static Point2 Mirrored(Point2 p) => new(p.X, -p.Y);
-
-    private static void AddArc(List<Segment> into, double radius, Point2 from, Point2 to)
-    {
-        if (from.DistanceTo(to) > NoLengthMm)
-        {
-            // Half the sweep from half the chord.
-            into.Add(new(from, to, Math.Tan(0.5 * Math.Asin(Math.Min(1, 0.5 * from.DistanceTo(to) / radius)))));
-        }
-    }
-
-    // The tooth turned round, each segment starting bit for bit where the one before it ends.
-    private static Outline Round(List<Segment> tooth, int teeth, double pitch, double first)
-    {
-        var all = new Segment[tooth.Count * teeth];
-        for (var i = 0; i < all.Length; i++)
-        {
-            var s = tooth[i % tooth.Count].Turned(first + pitch * (i / tooth.Count));
-            all[i] = i == 0 ? s : s with { Start = all[i - 1].End };
-        }
-
-        all[^1] = all[^1] with { End = all[0].Start };
-        return new([.. all]);
     }
 }

@@ -10,21 +10,21 @@ namespace Jackwork.Gears;
 /// <param name="CentreDistance">Distance of the shafts, mm.</param>
 /// <param name="Cutter">Diameter of the cutter, mm.</param>
 /// <param name="Impossible">Why there is no pair, a sentence; null where there is one.</param>
-public sealed record GearWork(RatioDrive Drive, SpurGear? DriverGear, SpurGear? DrivenGear, SpurPair? Pair, double CentreDistance, double Cutter, string? Impossible)
+public sealed record GearWork(GearDrive Drive, SpurGear? DriverGear, SpurGear? DrivenGear, SpurPair? Pair, double CentreDistance, double Cutter, string? Impossible)
 {
     /// <summary>Bore of a wheel unless given, mm.</summary>
     internal const double Bore = 6;
 
     /// <summary>The spur pairs of a machine; wheels on shafts that are not parallel are not among them.</summary>
     public static IReadOnlyList<GearWork> Of(Machine machine, double cutter) =>
-        [.. machine.Drives.OfType<RatioDrive>().Where(d => d.Gear?.Module is not null && d.Gear.Sense is null).Select(d => Of(machine, d, cutter))];
+        [.. machine.Drives.OfType<GearDrive>().Where(d => d.Spec.Module is not null && d.Spec.Sense is null).Select(d => Of(machine, d, cutter))];
 
     /// <summary>Whether the driver's wheel is the pair's second one, as a driving ring is.</summary>
     public bool DriverIsSecond => Pair is not null && ReferenceEquals(Pair.Second, DriverGear);
 
-    private static GearWork Of(Machine machine, RatioDrive drive, double cutter)
+    private static GearWork Of(Machine machine, GearDrive drive, double cutter)
     {
-        var spec = drive.Gear!;
+        var spec = drive.Spec;
         var (a, b) = (machine.Members[drive.Driver].Joint, machine.Members[drive.Driven].Joint);
         var distance = (b.Through - a.Through).Across(a.Along).Length;
         var angle = spec.PressureAngle is { } deg ? deg * Math.PI / 180 : BasicRack.A.PressureAngle;
@@ -50,5 +50,5 @@ public sealed record GearWork(RatioDrive Drive, SpurGear? DriverGear, SpurGear? 
     public CutFlank Cut(SpurGear gear) => new CutterFit(gear, Cutter).Against(ReferenceEquals(gear, Pair!.First) ? Pair.StartOfActiveProfile1 : Pair.StartOfActiveProfile2);
 
     /// <summary>Bore of the driver's wheel and of the driven's, mm.</summary>
-    public (double Driver, double Driven) Bores => (Drive.Gear!.Bores?[0] ?? Bore, Drive.Gear.Bores?[1] ?? Bore);
+    public (double Driver, double Driven) Bores => (Drive.Spec.Bores?[0] ?? Bore, Drive.Spec.Bores?[1] ?? Bore);
 }

@@ -1,6 +1,11 @@
+using Jackwork.Differentials;
 using Jackwork.Geneva;
 using Jackwork.Guides;
+using Jackwork.Lanterns;
+using Jackwork.Linkages;
 using Jackwork.Motion;
+using Jackwork.Ratchets;
+using Jackwork.Sums;
 using Jackwork.Pins;
 
 namespace Jackwork.Mechanisms;
@@ -13,9 +18,14 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
     /// <summary>All kinds, in the order of the result.</summary>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
+        Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
-        Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
         new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
+        Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
+        Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
+        Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
+        Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
+        Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -16,5 +16,9 @@ public sealed class CamDrive(int driver, int driven, CamSpec spec) : Drive(drive
     public override string How(string driver) => $"follows its cam on {driver}";
 
     /// <inheritdoc/>
-    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"follower of {nameOf(Driven)}", Spec.Follower.At, Spec.Follower.Facing)];
+    public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => 
+    [
+        ($"follower of {nameOf(Driven)}", Spec.Follower.At, Spec.Follower.Facing),
+        .. Spec.Second is { Follower: var second } ? [($"second follower of {nameOf(Driven)}", second.At, second.Facing)] : ((string, Point3, Vec3?)[])[],
+    ];
 }

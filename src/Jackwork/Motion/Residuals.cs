@@ -9,7 +9,7 @@ internal sealed record Residuals(double Worst, IReadOnlyList<(Relation Relation,
     public static Residuals Of(Motion motion)
     {
         var machine = motion.Machine;
-        Relation[] relations = [.. machine.Drives.OfType<Relation>().Where(r => r is not RatioDrive)];
+        Relation[] relations = [.. machine.Drives.OfType<Relation>().Where(r => r is not ProportionalDrive)];
         var least = Array.ConvertAll(relations, r => (Relation: r, Angle: double.PositiveInfinity, Step: 0));
         var states = new MemberState[machine.Members.Count];
         var worst = 0.0;

@@ -21,6 +21,10 @@ internal static class FollowerPlace
         };
     }
 
+    /// <summary>The middle of the roller or round end on the second disc of a conjugate pair, with its radius; null where there is none.</summary>
+    public static (Point3 At, double Radius)? Second(Machine machine, Cam cam) =>
+        ((CamDrive)machine.Drives[cam.FollowerMember]).Spec.Second is { Follower: { Flat: null } second } ? (second.At, (second.Roller ?? second.Round!.Value) / 2) : null;
+
     private static Point3 Turned(Joint joint, Point3 p, double angle)
     {
         var foot = joint.Foot(p);

@@ -55,7 +55,7 @@ public sealed class MeantContacts
             return least;
         }
 
-        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b))
+        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b) || IsCouplerPin(a, b) || IsCouplerPin(b, a))
         {
             return null;
         }
@@ -98,7 +98,12 @@ public sealed class MeantContacts
 
     private bool IsMesh(Part a, Part b) =>
         a.Kind == PartKind.Wheel && b.Kind == PartKind.Wheel
-        && machine.Drives.OfType<RatioDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
+        && machine.Drives.OfType<GearDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
+
+    // A pin of a coupler stands in what it joins: the coupler's carrier and the member at its other end.
+    private bool IsCouplerPin(Part pin, Part held) =>
+        pin is { Kind: PartKind.Pin, Serves: { } s } && machine.Drives[s.Member] is CouplerDrive c
+        && !held.Body.IsRod && (held.Body.Member == c.Driver || held.Body.Member == machine.Members[c.Driven].Carrier);
 
     private static bool IsOneMechanism(Part a, Part b) => a.Serves is { } one && b.Serves == one;
 
@@ -120,7 +125,7 @@ public sealed class MeantContacts
     private const double SameLine = 1e-6;
 
     private bool HoldsRod(Part rod, Part held) =>
-        rod.Body.IsRod && !held.Body.IsRod && (held.Body.Member == rod.Body.Member || held.Body.Member == machine.Drives[rod.Body.Member].Driver);
+        rod.Body.IsRod && !held.Body.IsRod && (held.Body.Member == rod.Body.Member || machine.Drives[rod.Body.Member].Drivers.Contains(held.Body.Member));
 
     private bool IsSlot(Part a, Part b) =>
         machine.Drives.OfType<SlotDrive>().Any(s => (s.PinOn, s.SlotIn) == (a.Body.Member, b.Body.Member) || (s.PinOn, s.SlotIn) == (b.Body.Member, a.Body.Member))

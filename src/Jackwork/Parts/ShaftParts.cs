@@ -60,11 +60,11 @@ internal static class ShaftParts
     {
         var machine = proof.Machine;
         var stations = proof.Cams.Where(c => c.Shaft == m).Select(c => c.Station)
-            .Concat(machine.Drives.OfType<RatioDrive>().Where(d => d.Gear?.Module is not null && (d.Driver == m || d.Driven == m)).Select(d => Station.OfWheel(machine, d, m)))
+            .Concat(machine.Drives.OfType<GearDrive>().Where(d => d.Spec.Module is not null && (d.Driver == m || d.Driven == m)).Select(d => Station.OfWheel(machine, d, m)))
             .ToList();
         var half = PlateParts.Thickness / 2 + PlateParts.HubLength;
         var reaches = stations.Select(s => (From: s - half, To: s + half))
-            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m).Select(p => MechanismParts.Reach(machine, p)))
+            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && !p.OnLink).Select(p => MechanismParts.Reach(machine, p)))
             .DefaultIfEmpty((From: -half, To: half)).ToList();
         return (reaches.Min(r => r.From), reaches.Max(r => r.To));
     }

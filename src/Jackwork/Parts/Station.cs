@@ -13,6 +13,6 @@ internal static class Station
     public static Point3 At(Joint joint, double station) => joint.Through + station * joint.Along;
 
     /// <summary>Where the middle of the plane of a gear pair lies along a member's axis.</summary>
-    public static double OfWheel(Machine machine, RatioDrive drive, int member) =>
-        Of(machine.Members[member].Joint, drive.Gear!.At ?? machine.Members[drive.Driven].Joint.Through);
+    public static double OfWheel(Machine machine, GearDrive drive, int member) =>
+        Of(machine.Members[member].Joint, drive.Spec.At ?? machine.Members[drive.Driven].Joint.Through);
 }

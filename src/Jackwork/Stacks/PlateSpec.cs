@@ -19,7 +19,7 @@ internal readonly record struct PlateSpec(double Bore, GrubSize Grub)
 
         foreach (var work in proof.Gears.Where(g => g.Pair is not null))
         {
-            var grub = GrubSize.Named(work.Drive.Gear!.Grub);
+            var grub = GrubSize.Named(work.Drive.Spec.Grub);
             specs.TryAdd(FormattableString.Invariant($"{proof.Machine.NameOf(work.Drive.Driver)} wheel {work.DriverGear!.Teeth}"), new(work.Bores.Driver, grub));
             specs.TryAdd(FormattableString.Invariant($"{proof.Machine.NameOf(work.Drive.Driven)} wheel {work.DrivenGear!.Teeth}"), new(work.Bores.Driven, grub));
         }

@@ -74,7 +74,7 @@ public sealed class ElementPagesTests(OpenBench bench) : IClassFixture<OpenBench
         }
 
         var ratio = await Cell(page, "contact ratio");
-        Assert.Equal(Proven(bench.Keeper).Gears.First(g => g.Drive.Gear!.With == "handle").Pair!.ContactRatio, ratio, 0.006);
+        Assert.Equal(Proven(bench.Keeper).Gears.First(g => g.Drive.Spec.With == "handle").Pair!.ContactRatio, ratio, 0.006);
         await page.CloseAsync();
     }
 

@@ -9,7 +9,19 @@ namespace Jackwork.Bench.Elements.Adding;
 internal static class NewMember
 {
     /// <summary>What a member can be driven by.</summary>
-    public static readonly IReadOnlyList<Starter> Starters = [new CamStarter(), new RodStarter(), new GearStarter(), new BeltStarter(), new SlotStarter(), new GenevaStarter(), new IntermittentStarter()];
+    public static readonly IReadOnlyList<Starter> Starters =
+    [
+        new CamStarter(),
+        new CamStarter("groove", "a groove cam", ", groove: {}", 14),
+        new RodStarter(),
+        new GearStarter(),
+        new BeltStarter(),
+        new SlotStarter(),
+        new GenevaStarter(),
+        new LanternStarter(),
+        new CouplerStarter(),
+        new IntermittentStarter(),
+    ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
     /// <param name="work">The design as worked out.</param>

@@ -156,14 +156,14 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     private void Wheels(RatioDrive drive)
     {
         var (a, b) = (machine.Members[drive.Driver].Joint, machine.Members[drive.Driven].Joint);
-        var at = drive.Gear?.At ?? b.Through;
+        var at = (drive as GearDrive)?.Spec.At ?? b.Through;
         var distance = (b.Through - a.Through).Across(a.Along).Length;
         var radii = drive switch
         {
             // The circles that roll on each other, at the distance at which the shafts stand.
-            { Gear: { Module: not null, Sense: null, Teeth: var z, Inside: var inside } } =>
+            GearDrive { Spec: { Module: not null, Sense: null, Teeth: var z, Inside: var inside } } =>
                 (distance * z[0] / (inside ? Math.Abs(z[1] - z[0]) : z[0] + z[1]), distance * z[1] / (inside ? Math.Abs(z[1] - z[0]) : z[0] + z[1])),
-            { Belt.Diameters: { } d } => (d[0] / 2, d[1] / 2),
+            BeltDrive { Spec.Diameters: { } d } => (d[0] / 2, d[1] / 2),
             _ => ((double, double)?)null,
         };
         if (radii is not { } r)
@@ -181,7 +181,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     // Plates by their outlines, and what has none by its lines.
     private void Made(Mechanism work)
     {
-        foreach (var plate in work.Plates)
+        foreach (var plate in work.Plates.Where(p => !p.OnLink))
         {
             Point3 At(Point2 p, double z) => plate.Frame.Apply(new Point3(p.X, p.Y, z));
             var middle = (plate.Bottom + plate.Top) / 2;

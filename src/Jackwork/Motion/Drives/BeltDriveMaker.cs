@@ -9,7 +9,7 @@ internal static class BeltDriveMaker
     private const double WholeTenth = 1e-6;
 
     /// <summary>The drive, or null with the reasons noted.</summary>
-    public static RatioDrive? Make(BeltSpec b, DriveSite site)
+    public static BeltDrive? Make(BeltSpec b, DriveSite site)
     {
         if (!site.TwoShafts("belts and chains"))
         {
@@ -41,7 +41,7 @@ internal static class BeltDriveMaker
 
         var sign = (b.Crossed ? -1 : 1) * Math.Sign(site.AxisCosine);
         var ratio = b.Teeth is { } z ? new Rational(z[0], z[1]) : new Rational(Tenths(b.Diameters![0]), Tenths(b.Diameters[1]));
-        return new(site.Driver, site.Driven, sign > 0 ? ratio : -ratio, null, b);
+        return new(site.Driver, site.Driven, sign > 0 ? ratio : -ratio, b);
     }
 
     private static long Tenths(double mm) => (long)Math.Round(10 * mm);

@@ -6,7 +6,7 @@ namespace Jackwork.Motion.Drives;
 internal static class GearDriveMaker
 {
     /// <summary>The drive, or null with the reasons noted.</summary>
-    public static RatioDrive? Make(GearSpec g, DriveSite site)
+    public static GearDrive? Make(GearSpec g, DriveSite site)
     {
         if (!site.TwoShafts("toothed wheels"))
         {
@@ -23,7 +23,7 @@ internal static class GearDriveMaker
                 return null;
             }
 
-            return new(site.Driver, site.Driven, new Rational(g.Sense == "same" ? z1 : -z1, z2), g, null);
+            return new(site.Driver, site.Driven, new Rational(g.Sense == "same" ? z1 : -z1, z2), g);
         }
 
         if (g.Module is null)
@@ -51,6 +51,6 @@ internal static class GearDriveMaker
         }
 
         var sign = (g.Inside ? 1 : -1) * Math.Sign(cos);
-        return new(site.Driver, site.Driven, new Rational(sign * z1, z2), g, null);
+        return new(site.Driver, site.Driven, new Rational(sign * z1, z2), g);
     }
 }
