@@ -77,6 +77,10 @@ public sealed record MemberSpec
     [Key("Driven as an intermittent pin wheel: turned on during part of the driver's turn, locked for the rest.")]
     public IntermittentSpec? Intermittent { get; init; }
 
+    /// <summary>Driven as a pin wheel.</summary>
+    [Key("Driven as a pin wheel by another.")]
+    public PinWheelSpec? PinWheel { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }

@@ -26,6 +26,7 @@ internal sealed record MechanismKind(string List, Func<Machine, int, Mechanism?>
         Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
         Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
         Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
+        Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -20,7 +20,7 @@ internal static class NewMember
         new GenevaStarter(),
         new LanternStarter(),
         new CouplerStarter(),
-        new IntermittentStarter(),
+        new IntermittentStarter(), new PinWheelStarter(),
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>

@@ -22,6 +22,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("ratchet", m => m.Ratchet, "from", r => r.From, RatchetDriveMaker.Make),
         Of("lantern", m => m.Lantern, "with", l => l.With, LanternDriveMaker.Make),
         Of("intermittent", m => m.Intermittent, "from", i => i.From, IntermittentDriveMaker.Make),
+        Of("pin-wheel", m => m.PinWheel, "from", p => p.From, PinWheelDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
     ];
 
