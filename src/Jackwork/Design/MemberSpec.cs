@@ -85,6 +85,10 @@ public sealed record MemberSpec
     [Key("Driven by a rack and its pinion.")]
     public RackSpec? Rack { get; init; }
 
+    /// <summary>Driven as a pin wheel.</summary>
+    [Key("Driven as a pin wheel by another.")]
+    public PinWheelSpec? PinWheel { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }

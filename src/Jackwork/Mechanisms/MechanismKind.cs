@@ -26,6 +26,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
         Driven<EccentricDrive>("eccentrics", (m, d) => new EccentricWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
+        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
         Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
         Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
         Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
@@ -35,7 +36,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         new("positiveCams", PositiveCamWork.Of),
         new("barrels", BarrelWork.Of),
         new("racks", (motion, m) => motion.Machine.Drives[m] is RackDrive drive ? new RackWork(motion, drive) : null),
-        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
+        Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
     ];
 
     /// <summary>All mechanisms of a machine, each with the key of its list.</summary>

@@ -10,6 +10,7 @@ public sealed class BodyFrames
     private readonly Motion.Motion motion;
     private readonly Machine machine;
     private readonly double step;
+    private readonly bool[] byFits;
 
     /// <summary>The bodies of the machine that was solved.</summary>
     public BodyFrames(Motion.Motion motion)
@@ -17,13 +18,14 @@ public sealed class BodyFrames
         this.motion = motion;
         machine = motion.Machine;
         step = machine.Performance.Step;
+        byFits = [.. machine.Turns.Select((t, m) => t is not null && !ShaftTurn.IsEven(machine.Drives, m))];
     }
 
     /// <summary>Steps in the performance.</summary>
     public int Steps => motion.Steps;
 
     /// <summary>The frame of a body at a place between steps (0 is the crank at 0, 1 one step on; the end runs on into the start), seen from the case or from a member that carries it.</summary>
-    /// <remarks>Between steps the coordinates are read by their own speeds (cubic Hermite): the error is of the fourth order in the step, far below a micron.</remarks>
+    /// <remarks>Between steps the coordinates are read by their own speeds (cubic Hermite): the error is of the fourth order in the step, far below a micron. Shafts that go round by fits, whose speed may jump, are worked out afresh.</remarks>
     /// <param name="body">The body.</param>
     /// <param name="place">The place, steps.</param>
     /// <param name="seenFrom">The case, or a member that carries the body. A rod is seen from the case.</param>
@@ -100,6 +102,11 @@ public sealed class BodyFrames
         if (u == 0)
         {
             return a.Value;
+        }
+
+        if (byFits[m])
+        {
+            return ShaftTurn.At(machine, m, place * step);
         }
 
         var b = q[(i + 1) % q.Length];

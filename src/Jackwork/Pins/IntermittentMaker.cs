@@ -7,15 +7,12 @@ namespace Jackwork.Pins;
 /// <para>Wanted: n pins on the driven, how many of them it goes on by for each turn of the driver (the steps), the share S of the driver's turn in which it moves, and
 /// the room: parallel shafts their distance C, crossed shafts the driven's circle r2.</para>
 /// <para>The two circles roll on each other, r1 p = r2 t: parallel r1 = C t/(p + t), r2 = C p/(p + t); crossed r1 = r2 t/p. On crossed shafts the
-/// driver's pins are cut so long that a pair reaches to <see cref="CrossedReach"/> of a pitch. N = steps + 1 - m.</para>
+/// driver's pins are cut so long that a pair reaches to <see cref="PinPair.CrossedReach"/> of a pitch. N = steps + 1 - m.</para>
 /// <para>What is left is the pitch p from the angle of drive, X - x0 - e + (N - 1) p = S: one smooth equation. A first pin set in is set back by e such that it
 /// has brought the driven as far as any other would have when the second takes over.</para>
 /// </remarks>
 internal static class IntermittentMaker
 {
-    /// <summary>Share of the driven's pitch to which crossed pins push on: nine tenths would all but graze the pin behind, three quarters pick up earlier and harder.</summary>
-    public const double CrossedReach = 0.85;
-
     /// <summary>Most pins of the driven that may lie within the first pin's reach: with more the pins are too thick for their circle.</summary>
     private const int MostSpaces = 3;
 
@@ -63,11 +60,7 @@ internal static class IntermittentMaker
     public static IntermittentLaw? Of(bool crossed, double size, int pins, int driverPins, double pitch, double pin, double setIn)
     {
         var t = Math.Tau / pins;
-        var (r1, r2) = crossed ? (size * t / pitch, size) : (size * t / (pitch + t), size * pitch / (pitch + t));
-        PinPair Pair(double circle) => crossed
-            ? new CrossedPins(circle, r2, pin / 2, pin / 2, r2 * (1 - Math.Cos(CrossedReach * t)) - pin / 2)
-            : new ParallelPins(size, circle, r2, pin);
-        var (first, others) = (Pair(r1 - setIn), Pair(r1));
+        var (first, others) = (PinPair.Rolling(crossed, size, pitch, t, pin, setIn), PinPair.Rolling(crossed, size, pitch, t, pin));
         if (driverPins < 2 || !(others.Reach > t / 2) || !(first.Reach > 0) || !double.IsFinite(others.ReachAt + others.WedgeAt + first.ReachAt + first.WedgeAt))
         {
             return null;
@@ -78,16 +71,8 @@ internal static class IntermittentMaker
             return new(first, others, driverPins, pitch, pins, 0);
         }
 
-        return Handover(others, pitch, t) is { } x && others.Driven(Jet.Constant(x)).Value is var y && y < first.Reach
+        return others.TakesOver(pitch, t) is { } x && others.Driven(Jet.Constant(x)).Value is var y && y < first.Reach
             ? new(first, others, driverPins, pitch, pins, x - first.Driver(Jet.Constant(y)).Value)
             : null;
-    }
-
-    // The x at which a pin hands over to the next like it; null where it lets go before.
-    private static double? Handover(PinPair pair, double pitch, double t)
-    {
-        double Ahead(double x) => pair.Driven(Jet.Constant(x - pitch)).Value + t - pair.Driven(Jet.Constant(x)).Value;
-        var (from, to) = (pair.WedgeAt + pitch, pair.ReachAt);
-        return from < to && Ahead(from) < 0 && Ahead(to) > 0 ? Roots.Between(from, Ahead(from), to, Ahead(to), Ahead) : null;
     }
 }

@@ -4,7 +4,6 @@ using Jackwork.Geometry;
 using Jackwork.Mechanisms;
 using Jackwork.Motion;
 using Jackwork.Parts;
-using Jackwork.Solids;
 
 namespace Jackwork.Pins;
 
@@ -15,7 +14,8 @@ public sealed class IntermittentWork(Machine machine, IntermittentDrive drive) :
 {
     private const double Bore = 6;
 
-    private static readonly Material Steel = Material.Named("steel");
+    private readonly PinPlates set = new(
+        machine.NameOf(drive.Driven), (drive.Driver, drive.Driven), drive.Place, drive.Way, (drive.DriverDrawn, drive.Drawn), drive.Spec.Side == "behind", drive.Spec.Pin ?? IntermittentSizes.UsualPin);
 
     private IReadOnlyList<Plate>? plates;
 
@@ -78,17 +78,11 @@ public sealed class IntermittentWork(Machine machine, IntermittentDrive drive) :
         {
             var (s, t) = (Sizes, Sizes.Thickness);
             var (low, high) = s.IsCrossed ? (s.DrivenCircle + s.Pin, s.DrivenPlate) : (-s.Gap / 2, s.Gap / 2);
-            var n = 0;
-            foreach (var hole in s.DriverHoles)
-            {
-                yield return Pin(true, hole, ++n, s.IsCrossed ? low + t : low - t, s.IsCrossed ? low - s.DriverLength : low + s.DriverLength);
-            }
-
-            n = 0;
-            foreach (var hole in s.DrivenHoles)
-            {
-                yield return Pin(false, hole, ++n, high + t, high - s.DrivenLength);
-            }
+            return
+            [
+                .. set.Pins(true, s.DriverHoles, s.IsCrossed ? low + t : low - t, s.IsCrossed ? low - s.DriverLength : low + s.DriverLength),
+                .. set.Pins(false, s.DrivenHoles, high + t, high - s.DrivenLength),
+            ];
         }
     }
 
@@ -134,46 +128,19 @@ public sealed class IntermittentWork(Machine machine, IntermittentDrive drive) :
         var (s, t, half) = (Sizes, Sizes.Thickness, Sizes.Gap / 2);
         yield return Hubbed(true, OnShaft("driver", true, Outline.Circle(Point2.Origin, s.DriverCircle + s.Pin), -half - t, -half), s.DriverHoles);
         yield return Hubbed(true, OnShaft("rim", true, s.Lock.Driver, half + t + IntermittentSizes.Apart, half + 2 * t + IntermittentSizes.Apart), []);
-        yield return OnShaft("wheel", false, Outline.Circle(Point2.Origin, s.DrivenCircle + s.Pin), half, half + t) with { Bore = Bores.Driven, Holes = Drilled(false, s.DrivenHoles) };
+        yield return OnShaft("wheel", false, Outline.Circle(Point2.Origin, s.DrivenCircle + s.Pin), half, half + t) with { Bore = Bores.Driven, Holes = set.Drilled(false, s.DrivenHoles) };
         yield return Hubbed(false, OnShaft("lock", false, s.Lock.Driven, half + t, half + 2 * t), []);
     }
 
     private Plate Hubbed(bool onDriver, Plate plate, IEnumerable<Point2> holes) => plate with
     {
         Bore = onDriver ? Bores.Driver : Bores.Driven,
-        Holes = Drilled(onDriver, holes),
+        Holes = set.Drilled(onDriver, holes),
         Hub = new(onDriver ? Hubs.Driver : Hubs.Driven, drive.Spec.HubLength, plate.Top + plate.Bottom > 0, drive.Spec.Grub),
     };
 
-    private Plate OnShaft(string name, bool onDriver, Outline rim, double from, double to)
+    private Plate OnShaft(string name, bool onDriver, Outline rim, double from, double to) => set.OnShaft(name, onDriver, rim, from, to) with
     {
-        var (frame, towards) = (Frame(onDriver), Towards(onDriver));
-        var (a, b) = (from * towards, to * towards);
-        return new($"{Name} {name}", onDriver ? drive.Driver : drive.Driven, rim.Turned(Turn(onDriver)), frame, Math.Min(a, b), Math.Max(a, b))
-        {
-            Note = FormattableString.Invariant($"pins {Sizes.Pin:0.##} on circle {(onDriver ? Sizes.DriverCircle : Sizes.DrivenCircle):0.###}"),
-        };
-    }
-
-    private System.Collections.Immutable.ImmutableArray<Hole> Drilled(bool onDriver, IEnumerable<Point2> holes) => [.. holes.Select(h => new Hole(h.Turned(Turn(onDriver)), Sizes.Pin))];
-
-    private Part Pin(bool onDriver, Point2 hole, int number, double from, double to)
-    {
-        var (frame, at, towards) = (Frame(onDriver), hole.Turned(Turn(onDriver)), Towards(onDriver));
-        var (a, b) = (frame.Apply(new Point3(at.X, at.Y, from * towards)), frame.Apply(new Point3(at.X, at.Y, to * towards)));
-        return new($"{Name} {(onDriver ? "driver" : "wheel")} pin {number}", PartKind.Pin, new(onDriver ? drive.Driver : drive.Driven), [ConvexPiece.Cylinder(a, b, Sizes.Pin / 2)], Math.PI * Sizes.Pin * Sizes.Pin / 4 * Math.Abs(to - from), Steel);
-    }
-
-    private Frame Frame(bool onDriver) => onDriver ? drive.Place.DriverFrame(drive.Way) : drive.Place.DrivenFrame(drive.Way);
-
-    // How far the outlines are turned in their frames as drawn: the driver counter-clockwise since pick-up, the driven clockwise.
-    private double Turn(bool onDriver) => onDriver ? drive.DriverDrawn : -drive.Drawn;
-
-    // +1 where the frame's z points the way that places along the axis are measured, else -1.
-    private double Towards(bool onDriver)
-    {
-        var place = drive.Place;
-        var along = place.IsCrossed ? (onDriver ? place.DrivenTowards : place.DriverTowards) : (drive.Spec.Side == "behind" ? -1 : 1) * place.Driver;
-        return Math.Sign(Frame(onDriver).Z.Dot(along));
-    }
+        Note = FormattableString.Invariant($"pins {Sizes.Pin:0.##} on circle {(onDriver ? Sizes.DriverCircle : Sizes.DrivenCircle):0.###}"),
+    };
 }

@@ -14,6 +14,9 @@ namespace Jackwork.Pins;
 /// </remarks>
 public abstract record PinPair
 {
+    /// <summary>Share of the driven's pitch to which crossed pins push on: nine tenths would all but graze the pin behind, three quarters pick up earlier and harder.</summary>
+    public const double CrossedReach = 0.85;
+
     /// <summary>Radius of the circle of the driver's pins, mm.</summary>
     public abstract double DriverCircle { get; init; }
 
@@ -43,6 +46,31 @@ public abstract record PinPair
 
     /// <summary>y at which the driver's pin at x, going before, holds the driven's pin back.</summary>
     public Jet HeldBack(Jet x) => -Driven(-x);
+
+    /// <summary>The x, rad, at which a pin hands over to the next like it; null where it lets go, or the next comes upon its pin head-on, before.</summary>
+    /// <param name="pitch">Pitch of the driver's pins p, rad.</param>
+    /// <param name="drivenPitch">Pitch of the driven's t, rad.</param>
+    public double? TakesOver(double pitch, double drivenPitch)
+    {
+        double Ahead(double x) => Driven(Jet.Constant(x - pitch)).Value + drivenPitch - Driven(Jet.Constant(x)).Value;
+        var (from, to) = (WedgeAt + pitch, ReachAt);
+        return from < to && Ahead(from) < 0 && Ahead(to) > 0 ? Roots.Between(from, Ahead(from), to, Ahead(to), Ahead) : null;
+    }
+
+    /// <summary>The pair of wheels whose circles roll on each other, r1 p = r2 t.</summary>
+    /// <param name="crossed">Whether the shafts are at right angles.</param>
+    /// <param name="size">Distance of parallel axes, the driven's circle on crossed ones, mm.</param>
+    /// <param name="pitch">p, rad.</param>
+    /// <param name="drivenPitch">t, rad.</param>
+    /// <param name="pin">Diameter of the pins, mm.</param>
+    /// <param name="setIn">How much smaller the driver's circle is made, mm.</param>
+    public static PinPair Rolling(bool crossed, double size, double pitch, double drivenPitch, double pin, double setIn = 0)
+    {
+        var (r1, r2) = crossed ? (size * drivenPitch / pitch, size) : (size * drivenPitch / (pitch + drivenPitch), size * pitch / (pitch + drivenPitch));
+        return crossed
+            ? new CrossedPins(r1 - setIn, r2, pin / 2, pin / 2, r2 * (1 - Math.Cos(CrossedReach * drivenPitch)) - pin / 2)
+            : new ParallelPins(size, r1 - setIn, r2, pin);
+    }
 
     /// <summary>The direction, rad, of the third corner of a triangle: the first at the origin, the second at (x, y), the sides at the third r and rho; side +1 to the left, -1 to the right.</summary>
     /// <remarks>D^2 = x^2 + y^2, K = (D^2 + r^2 - rho^2)/(2 r) = D cos of the corner at the origin, h = sqrt(D^2 - K^2).</remarks>

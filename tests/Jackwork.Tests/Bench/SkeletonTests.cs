@@ -206,11 +206,11 @@ public sealed class SkeletonTests
     {
         var (_, skeleton) = Of("keeper");
 
-        // The levers stand from x -80 to 37; the right board's side of the case has the wheels of the handle at 78.
+        // The levers stand from x -80 to 37; the right board's side of the case has the wheels of the handle at 78 and the lamp's at 61.
         var slab = skeleton.Between(ViewPlane.All[0], 60, 100);
         Assert.Contains(slab.Strokes, s => s.Kind == StrokeKind.Wheel);
         Assert.DoesNotContain(slab.Strokes, s => s.Kind is StrokeKind.Lever or StrokeKind.Rod or StrokeKind.Cam);
-        Assert.Equal(["members.handle.pivot.through", "members.main.pivot.through"], slab.Handles.Select(h => h.Path));
+        Assert.Equal(["members.handle.pivot.through", "members.main.pivot.through", "members.lamp-shaft.pivot.through"], slab.Handles.Select(h => h.Path));
     }
 
     [Fact]

@@ -51,7 +51,12 @@ public sealed class CheckCommandTests
         // Twice 12 to 36 teeth: 3 x 3 turns of the crank; 720 steps for each of the main shaft's three turns.
         Assert.Equal(9, json.RootElement.GetProperty("performance").GetProperty("crankTurns").GetInt32());
         Assert.Equal(3 * 720, json.RootElement.GetProperty("performance").GetProperty("steps").GetInt32());
-        Assert.All(json.RootElement.GetProperty("gears").EnumerateArray(), g => Assert.Equal(1.0 / 3, Math.Abs(g.GetProperty("ratio").GetDouble()), 12));
+        Assert.All(json.RootElement.GetProperty("gears").EnumerateArray(), g => Assert.Equal(g.GetProperty("driven").GetString() == "lamp" ? 1 : 1.0 / 3, Math.Abs(g.GetProperty("ratio").GetDouble()), 12));
+
+        // The lamp: six pins, all of them in one turn of the main shaft, in half of it, from the start.
+        var lamp = Assert.Single(json.RootElement.GetProperty("intermittents").EnumerateArray());
+        Assert.Equal((6, 6, 180.0), (lamp.GetProperty("pins").GetInt32(), lamp.GetProperty("steps").GetInt32(), Math.Round(lamp.GetProperty("driveDeg").GetDouble(), 6)));
+        Assert.Equal((0.0, 540.0), (lamp.GetProperty("pickUpCrankDeg").GetDouble(), Math.Round(lamp.GetProperty("letGoCrankDeg").GetDouble(), 6)));
     }
 
     [Fact]

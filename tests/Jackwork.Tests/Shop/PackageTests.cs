@@ -89,14 +89,18 @@ public sealed class PackageTests : IDisposable
     {
         var measured = Measured();
         var files = measured.GetProperty("files").EnumerateObject().ToList();
-        Assert.Equal(10, files.Count);
+        Assert.Equal(14, files.Count);
         Assert.All(files, f =>
         {
             Assert.Equal(0, f.Value.GetProperty("problems").GetInt32());
             Assert.Equal(4, f.Value.GetProperty("units").GetInt32());
             Assert.Equal(["cut", "drill", "engrave"], f.Value.GetProperty("layers").EnumerateArray().Select(l => l.GetString()));
             Assert.All(f.Value.GetProperty("closed").EnumerateArray(), c => Assert.True(c.GetBoolean()));
-            Assert.Equal([8.0], f.Value.GetProperty("bores").EnumerateArray().Select(b => b.GetDouble()));
+
+            // The lamp's shafts are 4, all others 8; its pin wheel and the driver have six pins of 2.5 each.
+            var bore = f.Name.StartsWith("lamp", StringComparison.Ordinal) && f.Name != "lamp-shaft-driver.dxf" ? 4.0 : 8.0;
+            var pins = f.Name is "lamp-shaft-driver.dxf" or "lamp-shaft-wheel.dxf" ? 6 : 0;
+            Assert.Equal([.. Enumerable.Repeat(2.5, pins), bore], f.Value.GetProperty("bores").EnumerateArray().Select(b => b.GetDouble()).Order());
         });
 
         var cam = measured.GetProperty("cam").EnumerateArray().Select(v => v.GetDouble()).ToArray();

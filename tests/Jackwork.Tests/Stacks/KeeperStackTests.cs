@@ -27,7 +27,7 @@ public sealed class KeeperStackTests
     public void The_keeper_has_neither_fault_nor_caution_of_its_stacks()
     {
         Assert.DoesNotContain(Verdict.Of(Sound.Value).Findings, f => f.Check.StartsWith("stack-", StringComparison.Ordinal) && f.Level != Level.Note);
-        Assert.Equal(10, Sound.Value.Stacks.Sum(s => s.Grubs.Count));
+        Assert.Equal(14, Sound.Value.Stacks.Sum(s => s.Grubs.Count));
         Assert.All(Sound.Value.Stacks.SelectMany(s => s.Grubs), g => Assert.True(g.IsReachable, g.Hub.Name));
     }
 
@@ -93,8 +93,8 @@ public sealed class KeeperStackTests
         var root = JsonNode.Parse(ResultJson.Write(Sound.Value, Verdict.Of(Sound.Value), "keeper", 0))!;
         var main = root["stacks"]!.AsArray().Single(s => (string)s!["name"]! == "main")!;
         Assert.Equal(0.6, (double)main["endFloatMm"]!, 1e-9);
-        Assert.Equal(16, main["items"]!.AsArray().Count);
-        Assert.Equal(6, main["grubScrews"]!.AsArray().Count);
+        Assert.Equal(18, main["items"]!.AsArray().Count);
+        Assert.Equal(7, main["grubScrews"]!.AsArray().Count);
         Assert.Contains(main["gaps"]!.AsArray(), g => (string)g!["from"]! == "gull-lever cam" && Math.Abs((double)g["gapMm"]! - 1) < 1e-9);
     }
 }

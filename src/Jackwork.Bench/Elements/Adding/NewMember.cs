@@ -20,6 +20,8 @@ internal static class NewMember
         new GenevaStarter(),
         new LanternStarter(),
         new CouplerStarter(),
+    public static readonly IReadOnlyList<Starter> Starters =
+    [
         new EccentricStarter(),
         new IntermittentStarter(),
         new GuideStarter(),
@@ -28,6 +30,8 @@ internal static class NewMember
         new DifferentialStarter(),
         new RatchetStarter(),
         new RackStarter(),
+        new PinWheelStarter(),
+    ];
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>

@@ -1,0 +1,63 @@
+using Jackwork.Geometry;
+
+namespace Jackwork.Design;
+
+/// <summary>A pair of pin wheels.</summary>
+[Section("pin-wheel", "Two wheels with round pins all round, as of wooden mills: the pins of one push those of the other. The shafts are parallel, with all pins along them, and their distance gives the circles; or at right angles with axes that meet, each pin along its own shaft, and `circle` does. The driven runs a little unevenly.", """
+    members:
+      shaft:
+        pivot: {through: [0, 40, 0], along: x}
+      roundabout:
+        pivot: {through: [40, 100, 0], along: y}
+        pin-wheel: {from: shaft, pins: [8, 16], circle: 26, at: [14, 55, 0]}
+    """)]
+public sealed record PinWheelSpec
+{
+    /// <summary>The driving member.</summary>
+    [Key("The driving member, which goes round.", Required = true, Refers = Refers.Member)]
+    public string From { get; init; } = "";
+
+    /// <summary>Numbers of pins.</summary>
+    [Key("Numbers of pins on the driver and on this member.", Required = true, Count = 2, Min = 5, Max = 80)]
+    public IReadOnlyList<int> Pins { get; init; } = [];
+
+    /// <summary>Radius of the circle of the driven's pins, mm.</summary>
+    [Key("Radius of the circle of this member's pins; for shafts at right angles only, and needed there.", Unit = "mm", Min = 4, Max = 300)]
+    public double? Circle { get; init; }
+
+    /// <summary>Where the pins meet.</summary>
+    [Key("A point near which the pins meet: of the four places that shafts at right angles have, the nearest is taken. On parallel shafts a point level with the middle of the pins; that of this member's `through` if not given.", Unit = "mm")]
+    public Point3? At { get; init; }
+
+    /// <summary>Side of the driven's plate.</summary>
+    [Key("On parallel shafts the side of the pins on which this member's plate turns, along the driver's direction: `ahead` (if not given) or `behind`. The driver's plate turns on the other.", Words = "ahead behind")]
+    public string? Side { get; init; }
+
+    /// <summary>Diameter of the pins, mm.</summary>
+    [Key("Diameter of the pins on both; 4 if not given.", Unit = "mm", Min = 0.5, Max = 30)]
+    public double? Pin { get; init; }
+
+    /// <summary>Thickness of the plates, mm.</summary>
+    [Key("Thickness of each plate; 6 if not given.", Unit = "mm", Min = 1.5, Max = 100)]
+    public double? Thickness { get; init; }
+
+    /// <summary>Bores, mm.</summary>
+    [Key("Bores of the driver's plate and of this member's; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
+    public IReadOnlyList<double>? Bores { get; init; }
+
+    /// <summary>Hub diameters, mm.</summary>
+    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
+    public IReadOnlyList<double>? Hubs { get; init; }
+
+    /// <summary>Length of the hubs, mm.</summary>
+    [Key("How far the hubs stand out; 8 if not given, 0 for no hubs.", Unit = "mm", Min = 0, Max = 200)]
+    public double? HubLength { get; init; }
+
+    /// <summary>Size of the grub screws.</summary>
+    [Key("Size of the grub screw in the middle of the hubs; M3 if not given.", Words = "M2 M2.5 M3 M4")]
+    public string? Grub { get; init; }
+
+    /// <summary>Free remark.</summary>
+    [Key("Any remark.")]
+    public string? Note { get; init; }
+}

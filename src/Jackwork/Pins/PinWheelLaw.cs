@@ -1,0 +1,94 @@
+using Jackwork.Motion;
+
+namespace Jackwork.Pins;
+
+/// <summary>How a wheel with pins all round drives another.</summary>
+/// <remarks>
+/// <para>n1 and n2 pins, pitches p = 2 pi/n1 and t = 2 pi/n2, y = f(x) a pair in contact (see <see cref="PinPair"/>). The pin that pushes farthest carries,
+/// b = max over i of f(a - i p) + i t: each over one pitch, until at X the next takes over, where f(X) = f(X - p) + t. So with i such that
+/// X - p &lt;= a - i p &lt; X: b = f(a - i p) + i t, and back a = x(b - i t) + i p.</para>
+/// <para>The mean ratio is n1/n2; what b departs from it is the transmission error. At X the speed jumps from f'(X) to f'(X - p).</para>
+/// <para>R. Willis, Principles of Mechanism, 2nd ed., on pin wheels (from memory), for the kind; the law of the farthest pin is its own derivation:
+/// one-sided contact, the driven not running ahead.</para>
+/// </remarks>
+public sealed class PinWheelLaw
+{
+    /// <summary>Places within a pitch at which play and error are looked at.</summary>
+    private const int Looked = 400;
+
+    private readonly double over;
+    private readonly double overDriven;
+
+    private PinWheelLaw(PinPair pair, int driverPins, int drivenPins, double over)
+    {
+        (Pair, DriverPins, DrivenPins, this.over) = (pair, driverPins, drivenPins, over);
+        overDriven = Pair.Driven(Jet.Constant(over)).Value;
+    }
+
+    /// <summary>Any pin of the driver with one of the driven.</summary>
+    public PinPair Pair { get; }
+
+    /// <summary>n1.</summary>
+    public int DriverPins { get; }
+
+    /// <summary>n2.</summary>
+    public int DrivenPins { get; }
+
+    /// <summary>p, rad.</summary>
+    public double DriverPitch => Math.Tau / DriverPins;
+
+    /// <summary>t, rad.</summary>
+    public double DrivenPitch => Math.Tau / DrivenPins;
+
+    /// <summary>Where a pin carries in the middle of its pitch: its x, rad.</summary>
+    public double Middle => over - DriverPitch / 2;
+
+    /// <summary>Speed ratios before and after each taking over.</summary>
+    public (double Before, double After) Jump => (Pair.Driven(Jet.Variable(over)).First, Pair.Driven(Jet.Variable(over - DriverPitch)).First);
+
+    /// <summary>Transmission error from least to most, rad of the driven.</summary>
+    public double Error => Over(a => Driven(Jet.Constant(a)).Value - a * DrivenPitch / DriverPitch) is var e ? e.Most - e.Least : 0;
+
+    /// <summary>Least play of the driven between the driver's pins, rad; below nothing they jam.</summary>
+    public double LeastPlay => Over(Play).Least;
+
+    /// <summary>The law; null where pins let go, or come upon each other head-on, before one takes over from another.</summary>
+    public static PinWheelLaw? Of(PinPair pair, int driverPins, int drivenPins) =>
+        pair.TakesOver(Math.Tau / driverPins, Math.Tau / drivenPins) is { } over ? new(pair, driverPins, drivenPins, over) : null;
+
+    /// <summary>b at a, for a driver that goes forward; just after where one pin takes over from another.</summary>
+    public Jet Driven(Jet a)
+    {
+        var i = Math.Floor((a.Value - over) / DriverPitch + IntermittentLaw.Corner) + 1;
+        return Pair.Driven(a - i * DriverPitch) + i * DrivenPitch;
+    }
+
+    /// <summary>a at b.</summary>
+    public Jet Driver(Jet b)
+    {
+        var i = Math.Floor((b.Value - overDriven) / DrivenPitch + IntermittentLaw.Corner) + 1;
+        return Pair.Driver(b - i * DrivenPitch) + i * DriverPitch;
+    }
+
+    /// <summary>How far the driven can be turned on by hand at a, rad, until the driver's pins hold it.</summary>
+    public double Play(double a)
+    {
+        var (b, least, middle) = (Driven(Jet.Constant(a)).Value, double.PositiveInfinity, (int)Math.Round(a / DriverPitch));
+        for (var i = middle - 2; i <= middle + 2; i++)
+        {
+            var x = a - i * DriverPitch;
+            if (-x > Pair.WedgeAt && -x < Pair.ReachAt)
+            {
+                least = Math.Min(least, Pair.HeldBack(Jet.Constant(x)).Value + (i + 1) * DrivenPitch - b);
+            }
+        }
+
+        return least;
+    }
+
+    private (double Least, double Most) Over(Func<double, double> what)
+    {
+        var all = Enumerable.Range(0, Looked).Select(i => what(over + (i - Looked + 0.5) * DriverPitch / Looked)).ToList();
+        return (all.Min(), all.Max());
+    }
+}
