@@ -9,9 +9,9 @@ using Jackwork.Lanterns;
 using Jackwork.Linkages;
 using Jackwork.Motion;
 using Jackwork.Pins;
+using Jackwork.Racks;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
-using Jackwork.Racks;
 
 namespace Jackwork.Mechanisms;
 
@@ -26,7 +26,6 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
         Driven<EccentricDrive>("eccentrics", (m, d) => new EccentricWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
-        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
         Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
         Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
         Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
@@ -35,19 +34,8 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         new("guides", proof => Enumerable.Range(0, proof.Machine.Members.Count).Where(m => proof.Machine.Members[m].Joint.Kind == JointKind.Guide).Select(m => new GuideWork(proof.Machine, m))),
         new("positiveCams", PositiveCamWork.Of),
         new("barrels", BarrelWork.Of),
-        new("racks", (motion, m) => motion.Machine.Drives[m] is RackDrive drive ? new RackWork(motion, drive) : null),
+        new("racks", proof => proof.Machine.Drives.OfType<RackDrive>().Select(d => new RackWork(proof.Motion, d))),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
-    ];
-
-    /// <summary>All mechanisms of a machine, each with the key of its list.</summary>
-    /// <param name="motion">Its performance, of which some take their sizes: a rack is as long as its travel.</param>
-    public static IReadOnlyList<(string List, Mechanism Work)> In(Motion.Motion motion) =>
-    [
-        .. from kind in All
-           from member in Enumerable.Range(0, motion.Machine.Members.Count)
-           let work = kind.Of(motion, member)
-           where work is not null
-           select (kind.List, work),
     ];
 
     private static MechanismKind Driven<T>(string list, Func<Machine, T, Mechanism> make)

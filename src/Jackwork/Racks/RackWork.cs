@@ -100,7 +100,7 @@ public sealed class RackWork : Mechanism
         {
             Bore = Bore,
             Hub = new(Drive.Spec.Hub ?? 2 * Bore, Drive.Spec.HubLength, Drive.Spec.HubSide != "behind", Drive.Spec.Grub),
-            Round = s.Pinion.TipRadius,
+            Shell = (Outline.Circle(Point2.Origin, s.Pinion.TipRadius), []),
             Note = FormattableString.Invariant($"m {Drive.Spec.Module:0.###} z {Drive.Spec.Teeth} x {s.Pinion.Shift:0.###}"),
         };
     }

@@ -20,8 +20,6 @@ internal static class NewMember
         new GenevaStarter(),
         new LanternStarter(),
         new CouplerStarter(),
-    public static readonly IReadOnlyList<Starter> Starters =
-    [
         new EccentricStarter(),
         new IntermittentStarter(),
         new GuideStarter(),
@@ -31,7 +29,6 @@ internal static class NewMember
         new RatchetStarter(),
         new RackStarter(),
         new PinWheelStarter(),
-    ];
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
