@@ -35,7 +35,7 @@ public sealed class Proof
         clearances = new(Clear);
         stacks = new(() => StackMaker.Of(this));
         gears = new(() => GearWork.Of(machine, Cutter));
-        mechanisms = new(() => [.. MechanismKind.In(machine), .. CutKind.All.SelectMany(k => k.In(this).Select(w => (k.List, w)))]);
+        mechanisms = new(() => [.. MechanismKind.All.SelectMany(k => k.In(this).Select(w => (k.List, w)))]);
         residuals = new(() => Residuals.Of(motion));
     }
 

@@ -39,7 +39,7 @@ public static class ResultJson
             ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["clearance"] = Round(proof.ClearanceMs), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + proof.ClearanceMs + checksMs) },
         };
         var after = root.IndexOf("gears");
-        foreach (var list in Mechanisms.MechanismKind.All.Select(k => k.List).Concat(Mechanisms.CutKind.All.Select(k => k.List)))
+        foreach (var list in Mechanisms.MechanismKind.All.Select(k => k.List))
         {
             root.Insert(++after, list, Array(proof.Listed(list).Select(m => m.ToJson())));
         }

@@ -48,6 +48,9 @@ internal sealed class StartSite
     /// <summary>Whether wheels tie the driver to the crank.</summary>
     public bool IsShaft => Work.Machine.Turns[Driver] is not null;
 
+    /// <summary>Whether it turns evenly with the crank, and not a step at a time.</summary>
+    public bool IsEven => ShaftTurn.IsEven(Work.Machine.Drives, Driver);
+
     /// <summary>What puts a member on the driver's carrier, as the beginning of its value; empty for the case.</summary>
     public string On => Work.Machine.Members[Driver].Carrier is var c && c == Member.Case ? "" : $"on: {Work.Machine.NameOf(c)}, ";
 
@@ -73,5 +76,5 @@ internal sealed class StartSite
         _ => $"[{DesignText.Number(v.X, 6)}, {DesignText.Number(v.Y, 6)}, {DesignText.Number(v.Z, 6)}]",
     };
 
-    private static string N(double v) => DesignText.Number(v, 3);
+    private static string N(double v) => DesignText.Number(v, 6);
 }

@@ -19,6 +19,9 @@ internal sealed class BarrelStarter : Starter
     public override bool NeedsShaft => true;
 
     /// <inheritdoc/>
+    public override bool NeedsEvenShaft => true;
+
+    /// <inheritdoc/>
     public override string DriverWord => "on";
 
     /// <inheritdoc/>
