@@ -32,31 +32,34 @@ internal static class Trains
     }
 
     // Turns of a member for a turn of the crank where what only swings to and fro counts as none: whole turns bring all back all the same.
-    private static Rational Net(IReadOnlyList<Rational?> turns, IReadOnlyList<Drive> drives, int member)
+    // Members found so far are kept; one that hangs on itself, as the second driver of a sum may where a chart is worked back, swings.
+    private static Rational Net(IReadOnlyList<Rational?> turns, IReadOnlyList<Drive> drives, int member, Rational?[] found)
     {
-        if (turns[member] is { } known)
+        if ((turns[member] ?? found[member]) is { } known)
         {
             return known;
         }
 
-        if (drives[member] is not Relation r)
+        found[member] = Rational.Zero;
+        if (drives[member] is Relation r)
         {
-            return Rational.Zero;
+            var net = new Rational?[turns.Count];
+            foreach (var d in r.Drivers)
+            {
+                net[d] = Net(turns, drives, d, found);
+            }
+
+            found[member] = r.TurnsFrom(net) ?? Rational.Zero;
         }
 
-        var net = new Rational?[turns.Count];
-        foreach (var d in r.Drivers)
-        {
-            net[d] = Net(turns, drives, d);
-        }
-
-        return r.TurnsFrom(net) ?? Rational.Zero;
+        return found[member]!.Value;
     }
 
     /// <summary>The least whole number of crank turns that makes every shaft's turns whole, and the steps to solve it at.</summary>
     public static Performance? Whole(IReadOnlyList<Rational?> turns, IReadOnlyList<Drive> drives, IReadOnlyList<Acted> acted, ProblemList problems)
     {
-        var whole = Enumerable.Range(0, turns.Count).Select(m => Net(turns, drives, m)).Aggregate(BigInteger.One, (lcm, t) => lcm / BigInteger.GreatestCommonDivisor(lcm, t.Denominator) * t.Denominator);
+        var found = new Rational?[turns.Count];
+        var whole = Enumerable.Range(0, turns.Count).Select(m => Net(turns, drives, m, found)).Aggregate(BigInteger.One, (lcm, t) => lcm / BigInteger.GreatestCommonDivisor(lcm, t.Denominator) * t.Denominator);
         var paced = drives.Where(d => d is not RatioDrive).SelectMany(d => d.Drivers).Concat(acted.Select(a => a.Shaft)).Where(s => s != Member.Case).Select(s => turns[s]).OfType<Rational>().ToList();
         var fastest = paced.Count == 0 ? Rational.One : paced.Select(t => t.Abs()).MaxBy(t => t.Value);
         var steps = whole * fastest.Numerator / fastest.Denominator * Performance.StepsPerTurn;

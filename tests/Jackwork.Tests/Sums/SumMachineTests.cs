@@ -46,6 +46,21 @@ public sealed class SumMachineTests
         }
     }
 
+    // The second driver may hang on the member itself where a chart is worked back; without one the two wait for each other, which is said.
+    [Fact]
+    [Trait("Proof", "property")]
+    public void TheSecondDriverMayHangOnTheMemberWhereAChartIsWorkedBack()
+    {
+        string Echo(string timing) => Head("shaft") + Pivot("shaft", default, new(0, 0, 1))
+            + Pivot("left", new(-70, 40, 0), new(0, 0, 1), "cam: {on: shaft, follower: {roller: 8, at: [-20, 24, 0]}, base: 26}")
+            + Pivot("right", new(70, 40, 0), new(0, 0, -1), Rod("head", new(0, 90, 8), new(40, 40, 8)))
+            + Slide("head", new(0, 1, 0), Sum) + timing;
+        var motion = Solved(Echo($"timing:\n  head: {Chart}\n"));
+        Assert.Empty(motion.Gaps);
+        Assert.True(Proof.OfMotion(motion.Machine).Closure < 1e-9);
+        Assert.Contains(Refused(Echo($"timing:\n  left: {Chart}\n")), p => p.What.Contains("wait for each other", StringComparison.Ordinal));
+    }
+
     public static TheoryData<string, string, string> Wrong => new()
     {
         { Sum.Replace("right", "left", StringComparison.Ordinal), "both drivers", "another member" },
