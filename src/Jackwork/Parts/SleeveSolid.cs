@@ -9,8 +9,8 @@ namespace Jackwork.Parts;
 /// <summary>The slotted sleeve of a guide.</summary>
 /// <remarks>
 /// The developed sleeve with its slot is cut into convex polygons, these into strips as wide as a flat face, and each bent round the axis: outside
-/// faces touch the cylinder from outside, inside ones the bore from within the wall; where a wall of the slot runs slanting, it
-/// bulges into the slot, by some tenths of a millimetre in a thick sleeve: only the pin comes there, which the guide's own checks judge. A slot that goes round more than once, or
+/// faces touch the cylinder from outside, inside ones the bore from within the wall; the walls of the slot run towards
+/// the axis, so that it narrows inwards, where a cutter would leave it as wide as outside: only the pin comes there, which the guide's own checks judge. A slot that goes round more than once, or
 /// leaves the sleeve, is not cut out of the solid: it is then a plain tube, never smaller than the true one.
 /// </remarks>
 /// <param name="Joint">The guide.</param>
@@ -22,8 +22,8 @@ namespace Jackwork.Parts;
 /// <param name="Towards">Direction of its x = 0 from the axis.</param>
 internal readonly record struct SleeveSolid(Joint Joint, (double From, double To) Reach, double Outside, double Bore, GuideSlot Slot, double PinAt, Vec3 Towards)
 {
-    /// <summary>Flat faces round the sleeve, and layers of its wall: the thinner a layer, the less a slanting wall of the slot bulges.</summary>
-    private const int Faces = 32, Layers = 3;
+    /// <summary>Flat faces round the sleeve.</summary>
+    private const int Faces = 32;
 
     /// <summary>Room kept between the slot and the edges of the developed sleeve for it to be cut, mm.</summary>
     private const double Room = 0.05;
@@ -60,10 +60,7 @@ internal readonly record struct SleeveSolid(Joint Joint, (double From, double To
                 var strip = Above(Above(polygon, p => p.X - from), p => to - p.X);
                 if (strip.Count > 2 && strip.Max(p => p.X) - strip.Min(p => p.X) > Sliver && strip.Max(p => p.Y) - strip.Min(p => p.Y) > Sliver)
                 {
-                    for (var layer = 0; layer < Layers; layer++)
-                    {
-                        pieces.Add(Bent(strip, (from + to) / 2, Depth(layer), Depth(layer + 1)));
-                    }
+                    pieces.Add(Bent(strip, (from + to) / 2));
                 }
             }
         }
@@ -74,12 +71,10 @@ internal readonly record struct SleeveSolid(Joint Joint, (double From, double To
     /// <summary>Breadth below which a piece is rounding, mm.</summary>
     private const double Sliver = 1e-6;
 
-    // Distance of a layer's face from the axis: the outside touches the sleeve's, the innermost lies within the bore.
-    private double Depth(int layer) => double.Lerp(Outside / 2, Bore / 2 * Math.Cos(Math.PI / Faces), (double)layer / Layers);
-
-    private ConvexPiece Bent(List<Point2> strip, double middle, double outer, double inner)
+    private ConvexPiece Bent(List<Point2> strip, double middle)
     {
         var radius = Outside / 2;
+        var inner = Bore / 2 * Math.Cos(Math.PI / Faces);
         var (sin, cos) = Math.SinCos(middle / radius);
         var outward = cos * Towards + sin * Joint.Along.Cross(Towards);
         var beside = Joint.Along.Cross(outward);
@@ -88,7 +83,7 @@ internal readonly record struct SleeveSolid(Joint Joint, (double From, double To
         {
             var tan = Math.Tan((p.X - middle) / radius);
             var foot = Station.At(Joint, PinAt + p.Y);
-            points.Add(foot + outer * (outward + tan * beside));
+            points.Add(foot + radius * (outward + tan * beside));
             points.Add(foot + inner * (outward + tan * beside));
         }
 

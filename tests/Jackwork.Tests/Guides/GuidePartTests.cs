@@ -58,9 +58,9 @@ public sealed class GuidePartTests
         var upright = 0;
         for (var i = 0; i < proof.Motion.Steps; i += 20)
         {
-            // 0.2 mm to either side, less what slanting walls bulge (some tenths); turned back by half a radian it stands in the wall.
+            // 1.7 mm to either side outside, 0.85 at the bore of half the radius, for a pin of 1.5; turned back by half a radian it stands in the wall.
             var frame = frames.At(new(1), i);
-            Assert.True(PartDistance.Between(sleeve.Set, pin.Set, frame)!.Value.Apart.Signed > -0.35, $"{PartDistance.Between(sleeve.Set, pin.Set, frame)!.Value.Apart.Signed}");
+            Assert.True(PartDistance.Between(sleeve.Set, pin.Set, frame)!.Value.Apart.Signed > -0.7, $"{PartDistance.Between(sleeve.Set, pin.Set, frame)!.Value.Apart.Signed}");
             if (frame.X.X > Math.Cos(0.1))
             {
                 upright++;
