@@ -12,9 +12,9 @@ using Jackwork.Solids;
 namespace Jackwork.Linkages;
 
 /// <summary>A coupler of a machine: its plate, its pins, the crank disc that carries it on a shaft, and the path of its point.</summary>
-/// <param name="machine">The machine.</param>
+/// <param name="motion">The solved performance.</param>
 /// <param name="drive">The drive that it serves.</param>
-public sealed class CouplerWork(Machine machine, CouplerDrive drive) : Mechanism(machine, drive.Driven)
+public sealed class CouplerWork(Motion.Motion motion, CouplerDrive drive) : Mechanism(motion.Machine, drive.Driven)
 {
     /// <summary>Sizes unless given, mm (common practice, no source): as those of a lever, its pins and its crank.</summary>
     private const double Thickness = 6, Width = 9, PinDiameter = 3, BoreDiameter = 6;
@@ -30,10 +30,10 @@ public sealed class CouplerWork(Machine machine, CouplerDrive drive) : Mechanism
 
     private static readonly Material Steel = Material.Named("steel");
 
-    private readonly Joint own = machine.Members[drive.Driven].Joint;
-    private readonly int carrier = machine.Members[drive.Driven].Carrier;
-    private readonly CouplerSpec spec = machine.Design.Members[machine.NameOf(drive.Driven)].Coupler!;
-    private readonly BodySpec? body = machine.Design.Members[machine.NameOf(drive.Driven)].Body;
+    private readonly Joint own = motion.Machine.Members[drive.Driven].Joint;
+    private readonly int carrier = motion.Machine.Members[drive.Driven].Carrier;
+    private readonly CouplerSpec spec = motion.Machine.Design.Members[motion.Machine.NameOf(drive.Driven)].Coupler!;
+    private readonly BodySpec? body = motion.Machine.Design.Members[motion.Machine.NameOf(drive.Driven)].Body;
     private IReadOnlyList<Plate>? plates;
     private IReadOnlyList<Point3>? path;
 
@@ -135,7 +135,7 @@ public sealed class CouplerWork(Machine machine, CouplerDrive drive) : Mechanism
     private int Towards => (spec.Side == "ahead" ? -1 : 1) * Math.Sign(Machine.Members[carrier].Joint.Along.Dot(own.Along));
 
     // The path of the point in chords.
-    private IReadOnlyList<Point3> Path => path ??= Point is not { } p ? [] : Locus.Of(Motion.Motion.Solve(Machine), Member, p) is var all
+    private IReadOnlyList<Point3> Path => path ??= Point is not { } p ? [] : Locus.Of(motion, Member, p) is var all
         ? [.. Enumerable.Range(0, Chords * Machine.Performance.CrankTurns).Select(i => all[(int)((long)i * all.Count / (Chords * Machine.Performance.CrankTurns))].Point)]
         : [];
 

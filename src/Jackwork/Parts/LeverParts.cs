@@ -98,11 +98,16 @@ internal static class LeverParts
         }
 
         var axle = body?.Axle ?? Axle;
+        if (axle == 0)
+        {
+            yield break;
+        }
+
         if (spindle.To > spindle.From)
         {
             yield return make.Spindle(" spindle", new(m), body?.From ?? spindle.From - half, body?.To ?? spindle.To + half, axle) with { Kind = PartKind.Shaft, Material = AxleMaterial(body) };
         }
-        else if (axle > 0)
+        else
         {
             yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m, Material = AxleMaterial(body) };
         }

@@ -84,10 +84,10 @@ public sealed class CouplerMachineTests
         }
     }
 
-    // By Steiner's formula a hull of perimeter p and area a grows to a + p r + pi r^2; hull and its sizes by NetTopologySuite.
+    // By Steiner's formula a hull of perimeter p and area a grows to a + p r + pi r^2, points to a thousandth; hull and its sizes by NetTopologySuite.
     [Fact]
     [Trait("Proof", "independent")]
-    public void TheOutlineIsTheHullOfItsDiscs() => Gen.Select(Gen.Double[-50, 50], Gen.Double[-50, 50], (x, y) => new Point2(x, y)).List[2, 9].Sample(
+    public void TheOutlineIsTheHullOfItsDiscs() => Gen.Select(Gen.Double[-50, 50], Gen.Double[-50, 50], (x, y) => new Point2(Math.Round(x, 3), Math.Round(y, 3))).List[2, 9].Where(l => l.Distinct().Count() > 1).Sample(
         points =>
         {
             var hull = new NetTopologySuite.Geometries.GeometryFactory().CreateMultiPointFromCoords([.. points.Select(p => new NetTopologySuite.Geometries.Coordinate(p.X, p.Y))]).ConvexHull();

@@ -16,6 +16,12 @@ internal static class EccentricDriveMaker
             return null;
         }
 
+        if (f.Kind == JointKind.Guide)
+        {
+            site.Note("", $"'{site.DrivenName}' moves along a guide, which an eccentric can't be worked out for", "Give it a pivot or a slide, and lead on from there by a rod");
+            return null;
+        }
+
         site.SameCarrier("an eccentric");
         if (f.Kind == JointKind.Pivot)
         {
