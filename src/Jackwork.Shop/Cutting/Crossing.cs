@@ -5,6 +5,9 @@ namespace Jackwork.Shop.Cutting;
 /// <summary>Closed-form questions about lines and arcs: where a ray leaves an outline, whether a rectangle is crossed.</summary>
 internal static class Crossing
 {
+    /// <summary>How near to a ray the joint of two segments counts as on it, mm: rounding of a turned outline.</summary>
+    private const double Joint = 1e-9;
+
     /// <summary>Distance from the origin to the nearest crossing with <paramref name="outline"/> in the direction <paramref name="angle"/> rad, mm; infinite when there is none.</summary>
     public static double AlongRay(Outline outline, double angle)
     {
@@ -22,6 +25,12 @@ internal static class Crossing
                 }
 
                 continue;
+            }
+
+            // Through the joint of two arcs neither may own the crossing.
+            if (Math.Abs(s.Start.Y) <= Joint)
+            {
+                Take(s.Start.X);
             }
 
             var c = s.Centre;

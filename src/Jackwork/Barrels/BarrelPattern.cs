@@ -7,10 +7,10 @@ namespace Jackwork.Barrels;
 /// <remarks>x round the drum, rising against the sense in which its shaft turns forward past the roller, y along the shaft from the drum's near end; seen from outside.</remarks>
 /// <param name="Lower">The band towards the near end, counter-clockwise.</param>
 /// <param name="Upper">The band towards the far end, counter-clockwise.</param>
-/// <param name="Centre">The groove's centre line, from the seam once round.</param>
+/// <param name="Groove">The groove between them from the seam once round, counter-clockwise.</param>
 /// <param name="Round">Length once round, mm.</param>
 /// <param name="Length">Length along the shaft, mm.</param>
-public sealed record BarrelPattern(Outline Lower, Outline Upper, IReadOnlyList<Point2> Centre, double Round, double Length)
+public sealed record BarrelPattern(Outline Lower, Outline Upper, Outline Groove, double Round, double Length)
 {
     /// <summary>The pattern of a groove in a drum.</summary>
     /// <param name="groove">The groove.</param>
@@ -26,8 +26,10 @@ public sealed record BarrelPattern(Outline Lower, Outline Upper, IReadOnlyList<P
         low.AddRange(lower.AsEnumerable().Reverse().Select(s => s.Reversed()));
         low.Add(new(new(0, l), new(0, 0), 0));
         var high = new List<Segment>(upper) { new(upper[^1].End, new(round, length), 0), new(new(round, length), new(0, length), 0), new(new(0, length), new(0, u), 0) };
-        var centre = groove.Samples.Select(s => s.Centre).Select(p => new Point2(p.X - round * Math.Floor(p.X / round), p.Y - from)).OrderBy(p => p.X).ToList();
-        return new(new([.. low]), new([.. high]), centre, round, length);
+        var between = new List<Segment>(lower) { new(lower[^1].End, upper[^1].End, 0) };
+        between.AddRange(upper.AsEnumerable().Reverse().Select(s => s.Reversed()));
+        between.Add(new(new(0, u), new(0, l), 0));
+        return new(new([.. low]), new([.. high]), new([.. between]), round, length);
     }
 
     private static List<Segment> Run(IReadOnlyList<OutlinePoint> wall, Vec2 by)

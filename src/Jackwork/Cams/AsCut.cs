@@ -19,12 +19,12 @@ public readonly record struct AsCutResult(double MaxError, double AtCrank, doubl
 public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
 {
     /// <summary>Runs the machine on <paramref name="made"/>, one for each acted member in order.</summary>
-    internal static AsCut Run(Motion.Motion motion, IReadOnlyList<MadeCam> made)
+    internal static AsCut Run(Motion.Motion motion, IReadOnlyList<CutContact> made)
     {
         var machine = motion.Machine;
         var plays = ReturnPlay.Of(motion, made);
-        var results = made.Select((m, k) => Follower(motion, m.Cam, m.Rests) with { Play = plays[k] }).ToArray();
-        ForwardRun.Over(motion, [.. made.Select(m => m.Cam.FollowerMember)], [.. made.Select(m => m.Rests)], (i, pass) =>
+        var results = made.Select((m, k) => Follower(motion, m) with { Play = plays[k] }).ToArray();
+        ForwardRun.Over(motion, [.. made.Select(m => m.Follower)], [.. made.Select(m => m.Rests)], (i, pass) =>
         {
             for (var k = 0; k < results.Length; k++)
             {
@@ -66,9 +66,10 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
         return whole > 0 && Math.Abs(turns - whole) < Same && motion.Steps % whole == 0 ? motion.Steps / whole : int.MaxValue;
     }
 
-    private static AsCutResult Follower(Motion.Motion motion, Cam cam, double[] rests)
+    private static AsCutResult Follower(Motion.Motion motion, CutContact made)
     {
-        var q = motion.Of(cam.FollowerMember);
+        var q = motion.Of(made.Follower);
+        var rests = made.Rests;
         var worst = 0.0;
         double? lost = null;
         for (var i = 0; i < rests.Length; i++)
@@ -77,6 +78,6 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
             lost ??= double.IsNaN(rests[i]) ? motion.Machine.Performance.At(i) : null;
         }
 
-        return new(0, 0, lost is null ? worst * cam.Follower.Reach : double.PositiveInfinity, lost);
+        return new(0, 0, lost is null ? worst * made.Reach : double.PositiveInfinity, lost);
     }
 }

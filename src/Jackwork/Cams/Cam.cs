@@ -1,4 +1,6 @@
+using Jackwork.Design;
 using Jackwork.Geometry;
+using Jackwork.Motion;
 
 namespace Jackwork.Cams;
 
@@ -39,6 +41,12 @@ public sealed record Cam(
     (double Difference, int Step) Unlike,
     IReadOnlyList<double> Corners)
 {
+    /// <summary>The drive that it was made for.</summary>
+    public required CamDrive Drive { get; init; }
+
+    /// <summary>The cam as designed.</summary>
+    public CamSpec Spec => Drive.Spec;
+
     /// <summary>What brings the follower back; null where its weight or a spring must.</summary>
     public CamReturn? Return { get; init; }
 

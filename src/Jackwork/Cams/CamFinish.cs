@@ -34,6 +34,7 @@ internal static class CamFinish
             cam.Turn.Unlike(cam.Motion, cam.Drive),
             cam.Corners)
         {
+            Drive = cam.Drive,
             Return = ReturnMaker.Of(cam, between, cutter),
         };
     }

@@ -72,7 +72,7 @@ internal sealed class ArmFace(Point2 pivot, double normal, double distance, doub
     public override double BaseRadius(double least, double most) => Math.Min(Height(least), Height(most));
 
     // dh/dq = e Left(m) . P.
-    public override int Outward(double q) => Math.Sign(Sense * Vec2.FromAngle(Zero + Sense * q).Left.Dot(Pivot.FromOrigin));
+    public override int Outward(double q) => double.IsNaN(q) ? 0 : Math.Sign(Sense * Vec2.FromAngle(Zero + Sense * q).Left.Dot(Pivot.FromOrigin));
 
     public override FlatFollower Opposite(double breadth) => new ArmFace(Pivot, Zero - SetOver + Math.PI, breadth - Distance, -middle, SetOver, Sense);
 

@@ -16,7 +16,7 @@ public sealed class PositiveCamWork(Machine machine, Cam cam, ReturnPlay play) :
     /// <summary>Wood round the opening of a yoke, and room beside the disc in it, mm (common practice, no source).</summary>
     private const double YokeWall = 8, Beside = 1;
 
-    private readonly Design.CamSpec spec = ((CamDrive)machine.Drives[cam.FollowerMember]).Spec;
+    private readonly Design.CamSpec spec = cam.Spec;
 
     /// <summary>The cam.</summary>
     public Cam Cam => cam;
@@ -41,7 +41,7 @@ public sealed class PositiveCamWork(Machine machine, Cam cam, ReturnPlay play) :
 
     /// <summary>The positive cams of a proof.</summary>
     internal static IEnumerable<Mechanism> Of(Proof proof) => proof.Machine.Drives.Any(d => d is CamDrive { Spec.IsPositive: true })
-        ? proof.Cams.Select((c, k) => (Cam: c, proof.AsCut.Results[k].Play)).Where(c => c.Play is not null).Select(c => new PositiveCamWork(proof.Machine, c.Cam, c.Play!.Value))
+        ? proof.Cams.Select(c => (Cam: c, proof.AsCutOf(c).Play)).Where(c => c.Play is not null).Select(c => new PositiveCamWork(proof.Machine, c.Cam, c.Play!.Value))
         : [];
 
     /// <inheritdoc/>

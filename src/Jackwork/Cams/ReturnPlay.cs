@@ -34,25 +34,25 @@ public readonly record struct ReturnPlay(double Least, double LeastAt, double Mo
     }
 
     /// <summary>The play of each cam in order, null for those with one side.</summary>
-    internal static ReturnPlay?[] Of(Motion.Motion motion, IReadOnlyList<MadeCam> made)
+    internal static ReturnPlay?[] Of(Motion.Motion motion, IReadOnlyList<CutContact> made)
     {
-        var plays = made.Select(m => m.Stops is null ? default(ReturnPlay?) : AtFollower(motion, m)).ToArray();
+        var plays = made.Select(m => m.Sides is null ? default(ReturnPlay?) : AtFollower(motion, m)).ToArray();
         if (Array.TrueForAll(plays, p => p is null))
         {
             return plays;
         }
 
-        var followers = made.Select(m => m.Cam.FollowerMember).ToArray();
+        var followers = made.Select(m => m.Follower).ToArray();
         var acted = motion.Machine.Acted;
         var rest = new double[made.Count, motion.Steps];
-        ForwardRun.Over(motion, followers, [.. made.Select(m => m.Rests)], (i, pass) =>
+        ForwardRun.Over(motion, followers, [.. made.Select(m => m.Sides?.First ?? m.Rests)], (i, pass) =>
         {
             for (var k = 0; k < acted.Count; k++)
             {
                 rest[k, i] = pass.States[acted[k].Member].Q.Value;
             }
         });
-        ForwardRun.Over(motion, followers, [.. made.Select(m => m.Stops ?? m.Rests)], (i, pass) =>
+        ForwardRun.Over(motion, followers, [.. made.Select(m => m.Sides?.Other ?? m.Rests)], (i, pass) =>
         {
             for (var k = 0; k < acted.Count; k++)
             {
@@ -66,13 +66,13 @@ public readonly record struct ReturnPlay(double Least, double LeastAt, double Mo
         return plays;
     }
 
-    private static ReturnPlay AtFollower(Motion.Motion motion, MadeCam made)
+    private static ReturnPlay AtFollower(Motion.Motion motion, CutContact made)
     {
-        var (cam, performance) = (made.Cam, motion.Machine.Performance);
+        var ((first, other), performance) = (made.Sides!.Value, motion.Machine.Performance);
         var play = new ReturnPlay(double.PositiveInfinity, 0, double.NegativeInfinity, 0, null, 0, 0);
-        for (var i = 0; i < made.Rests.Length; i++)
+        for (var i = 0; i < first.Length; i++)
         {
-            var mm = (made.Stops![i] - made.Rests[i]) * cam.Follower.Outward(made.Rests[i]) * cam.Follower.Reach;
+            var mm = (other[i] - first[i]) * made.Way(first[i]) * made.Reach;
             if (double.IsNaN(mm))
             {
                 play = play with { Open = play.Open ?? performance.At(i) };

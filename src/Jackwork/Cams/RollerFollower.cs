@@ -84,7 +84,7 @@ internal sealed class ArmRoller(Point2 pivot, double arm, double drawn, double s
         return new ArmRoller(Pivot, Arm, Zero - SetOver, SetOver + side * Math.Acos(cos) - now, Sense, Radius);
     }
 
-    public override int Outward(double q) => Math.Sign(Opening(q)) * Math.Sign(Sense);
+    public override int Outward(double q) => double.IsNaN(q) ? 0 : Math.Sign(Opening(q)) * Math.Sign(Sense);
 
     public override RollerFollower WithRadius(double radius) => new ArmRoller(Pivot, Arm, Zero - SetOver, SetOver, Sense, radius);
 
@@ -140,7 +140,7 @@ internal sealed class StemRoller(Point2 centre, Vec2 travel, double setOver, dou
         return square <= 0 ? null : new StemRoller(Zero - SetOver * Travel, Travel, SetOver + Math.CopySign(Math.Sqrt(square), along) - along, Radius);
     }
 
-    public override int Outward(double q) => Math.Sign((Zero + q * Travel).FromOrigin.Dot(Travel));
+    public override int Outward(double q) => double.IsNaN(q) ? 0 : Math.Sign((Zero + q * Travel).FromOrigin.Dot(Travel));
 
     public override RollerFollower WithRadius(double radius) => new StemRoller(Zero - SetOver * Travel, Travel, SetOver, radius);
 

@@ -9,9 +9,9 @@ internal sealed class FaceCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        foreach (var (cam, acted, _) in proof.SoundCams)
+        foreach (var (cam, _, _) in proof.SoundCams)
         {
-            if (acted.Cam.Spec.Follower.Flat is not { } width)
+            if (cam.Spec.Follower.Flat is not { } width)
             {
                 continue;
             }

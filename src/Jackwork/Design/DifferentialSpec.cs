@@ -3,7 +3,7 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>A differential.</summary>
-[Section("differential", "A differential or planetary wheels: this member is the arm that carries the planets between two wheels about its own axis, one on `from`, the other on `with`. With teeth z1 and z2 it turns by (z1 a + z2 b)/(z1 + z2) when they turn by a and b: by half the sum where both are alike. Without `with` the second wheel is fixed, and the arm turns more slowly than `from`. Both wheels run loose on the shaft of this member.", """
+[Section("differential", "A differential or planetary wheels: this member is the arm that carries the planets between two wheels about its own axis, one on `from`, the other on `with`. With teeth z1 and z2 it turns by (z1 a + z2 b)/(z1 + z2) when they turn by a and b: by half the sum where both are alike. Without `with` the second wheel is fixed, and the arm turns more slowly than `from`. The first wheel is fixed on its shaft, which runs through; the arm, with what it turns, and the second wheel run loose on that.", """
     members:
       shaft:
         pivot: {through: [0, 40, 0], along: x}
@@ -68,7 +68,7 @@ public sealed record DifferentialSpec
     public double? Thickness { get; init; }
 
     /// <summary>Bores, mm.</summary>
-    [Key("Bore of the arm, then of the two wheels, which run loose on its shaft; 6 and 6.2 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
+    [Key("Bore of the first wheel, then of the arm and the second wheel, which run loose on the same shaft; 6 and 6.2 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
     public IReadOnlyList<double>? Bores { get; init; }
 
     /// <summary>Diameter of the planets' pins, mm.</summary>
@@ -76,12 +76,8 @@ public sealed record DifferentialSpec
     public double? Pin { get; init; }
 
     /// <summary>Hub diameter, mm.</summary>
-    [Key("Diameter of the arm's hub; twice its bore if not given.", Unit = "mm", Min = 1, Max = 500)]
+    [Key("Diameter of the first wheel's hub, which stands between the two wheels of the form `spur`; twice its bore if not given.", Unit = "mm", Min = 1, Max = 500)]
     public double? Hub { get; init; }
-
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("How far the hub stands out; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
 
     /// <summary>Size of the grub screw.</summary>
     [Key("Size of the grub screw in the middle of the hub; M3 if not given.", Words = "M2 M2.5 M3 M4")]

@@ -85,6 +85,10 @@ public sealed record MemberSpec
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }
 
+    /// <summary>Driven by a barrel cam.</summary>
+    [Key("Driven by a barrel cam.")]
+    public BarrelSpec? Barrel { get; init; }
+
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }

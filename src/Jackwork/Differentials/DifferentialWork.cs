@@ -13,11 +13,11 @@ using Jackwork.Solids;
 namespace Jackwork.Differentials;
 
 /// <summary>A differential of a machine: its wheels, planets, arm and pins. Of bevel wheels only the ratio is known.</summary>
-/// <remarks>Along the arm's axis from the arm outwards: the arm, the first wheel with the planets that mesh with it, the second wheel; all mark up as drawn, so that they go together in mesh.</remarks>
+/// <remarks>Along the arm's axis from the arm outwards: the arm, the first wheel with the planets that mesh with it, the second wheel; with all marks up as drawn they go together in mesh.</remarks>
 public sealed class DifferentialWork : Mechanism
 {
     /// <summary>Sizes unless given, mm (common practice, no source): room between what turns beside each other, wood outside the roots of a ring in modules.</summary>
-    private const double Apart = 1, UsualPin = 4, UsualThinning = 0.1, ArmBore = 6, WheelBore = 6.2, RingModules = 4;
+    private const double Apart = 1, UsualPin = 4, UsualThinning = 0.1, FixedBore = 6, LooseBore = 6.2, RingModules = 4;
 
     /// <summary>Radius of the arm beyond the middle of a planet's pin, in its diameters (common practice, no source).</summary>
     private const double ArmBeyond = 1.75;
@@ -122,7 +122,9 @@ public sealed class DifferentialWork : Mechanism
 
     private double Thinning => spec.Thinning ?? UsualThinning;
 
-    private double Wheels => spec.Bores?[1] ?? WheelBore;
+    private double Fixed => spec.Bores?[0] ?? FixedBore;
+
+    private double Loosely => spec.Bores?[1] ?? LooseBore;
 
     private Joint Own => Machine.Members[Drive.Driven].Joint;
 
@@ -148,17 +150,19 @@ public sealed class DifferentialWork : Mechanism
     private IEnumerable<Plate> Made(DifferentialSizes s)
     {
         var half = T / 2;
-        var arm = spec.Bores?[0] ?? ArmBore;
         var reach = Math.Max(s.FirstRadius, s.SecondRadius) + ArmBeyond * Pin;
         yield return Of("arm", Drive.Driven, Outline.Circle(Point2.Origin, reach), -3 * half - Apart, -half - Apart) with
         {
-            Bore = arm,
+            Bore = Loosely,
             Holes = [.. s.Planets().Select(p => new Hole(Point2.Origin + p.Radius * Vec2.FromAngle(Start + p.Angle), Pin))],
-            Hub = new(spec.Hub ?? 2 * arm, spec.HubLength, Faces < 0, spec.Grub),
         };
 
-        // A tooth of the first wheel stands up; all others are turned to mesh.
-        yield return Wheel("first wheel", Drive.Driver, first!, Math.PI / 2, -half, half);
+        // A tooth of the first wheel stands up; all others are turned to mesh. Its hub has room beside it, within the planets.
+        yield return Wheel("first wheel", Drive.Driver, first!, Math.PI / 2, -half, half) with
+        {
+            Bore = Fixed,
+            Hub = IsSpur ? new(spec.Hub ?? 2 * Fixed, T + Apart, Faces > 0, spec.Grub) : null,
+        };
         var (k, last) = (0, 0.0);
         foreach (var (angle, radius, isFirst) in s.Planets())
         {
@@ -185,7 +189,7 @@ public sealed class DifferentialWork : Mechanism
         };
         if (Drive.With != Motion.Member.Case)
         {
-            yield return Of("ring back", Second, Outline.Circle(Point2.Origin, outside), half + Apart, 3 * half + Apart) with { Bore = Wheels };
+            yield return Of("ring back", Second, Outline.Circle(Point2.Origin, outside), half + Apart, 3 * half + Apart) with { Bore = Loosely };
         }
     }
 
@@ -197,7 +201,7 @@ public sealed class DifferentialWork : Mechanism
 
     private Plate Wheel(string name, int member, SpurGear gear, double turn, double from, double to) => Of(name, member, GearOutline.Of(gear).Turned(turn), from, to) with
     {
-        Bore = Wheels,
+        Bore = Loosely,
         Shell = (Outline.Circle(Point2.Origin, gear.TipRadius), []),
         Note = Teeth(gear),
     };

@@ -11,7 +11,7 @@ internal static class ToothedRim
     /// <summary>The closed outline, counter-clockwise about the origin.</summary>
     /// <param name="side">The counter-clockwise side of a tooth whose middle is on the x axis, outwards.</param>
     /// <param name="tipRadius">Radius of the arc between the two sides' ends, mm.</param>
-    /// <param name="rootRadius">Radius of the arc from one tooth to the next, mm; of no effect where the side begins in the middle of the gap.</param>
+    /// <param name="rootRadius">Radius of the arc from one tooth to the next, mm; negative for a hollow about a point outside.</param>
     /// <param name="teeth">Number of teeth.</param>
     /// <param name="first">Angle to which the first tooth is turned, rad.</param>
     public static Outline Of(IReadOnlyList<Segment> side, double tipRadius, double rootRadius, int teeth, double first = 0)
@@ -42,7 +42,7 @@ internal static class ToothedRim
         if (from.DistanceTo(to) > NoLengthMm)
         {
             // Half the sweep from half the chord.
-            into.Add(new(from, to, Math.Tan(0.5 * Math.Asin(Math.Min(1, 0.5 * from.DistanceTo(to) / radius)))));
+            into.Add(new(from, to, Math.Tan(0.5 * Math.Asin(Math.Clamp(0.5 * from.DistanceTo(to) / radius, -1, 1)))));
         }
     }
 }

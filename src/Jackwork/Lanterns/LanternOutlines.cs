@@ -16,18 +16,18 @@ public static class LanternOutlines
     public static Outline Wheel(LanternSizes s, double toleranceMm = 0.005)
     {
         var pitch = Math.Tau / s.Teeth;
-        var (foot, along) = (Point2.Origin + s.GapCentre * Vec2.FromAngle(pitch / 2), Vec2.FromAngle(pitch / 2));
+        var along = Vec2.FromAngle(pitch / 2);
+        var foot = Point2.Origin + s.GapCentre * along - s.GapRadius * along.Left;
 
-        // Half a gap's bottom from the gap's middle, its straight wall, the flank; the flank is mirrored into this side of the tooth.
-        var round = Segment.Arc(foot, s.GapRadius, pitch / 2 + Math.PI, Math.PI / 2);
-        var side = new List<Segment> { round, new(round.End, round.End + LanternSizes.RootShare * s.Pin * along, 0) };
+        // The straight wall, then the flank, mirrored into this side of the tooth; the gap's round bottom joins it to the next tooth.
+        var side = new List<Segment> { new(foot, foot + LanternSizes.RootShare * s.Pin * along, 0) };
         var turn = pitch / 2 - s.Thinning / (2 * s.WheelRadius);
         var flank = Enumerable.Range(0, Samples + 1)
             .Select(i => s.Flank.At(s.Flank.Start + (s.TipPhi - s.Flank.Start) * i / Samples))
             .Select(o => new OutlinePoint(new(o.Point.X, -o.Point.Y), new(o.Tangent.X, -o.Tangent.Y)).Turned(turn))
             .ToArray();
         ArcFit.Fit(flank, toleranceMm, side);
-        return ToothedRim.Of(side, s.TipRadius, s.RootRadius, s.Teeth);
+        return ToothedRim.Of(side, s.TipRadius, -s.GapRadius, s.Teeth);
     }
 
     /// <summary>The middles of the holes in the lantern's discs for its pins, anticlockwise from the x axis.</summary>

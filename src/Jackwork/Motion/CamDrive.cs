@@ -4,7 +4,7 @@ using Jackwork.Geometry;
 namespace Jackwork.Motion;
 
 /// <summary>A plate cam on the driver that moves the driven, its follower. Its outline follows from the chart; see Cams.</summary>
-public sealed class CamDrive(int driver, int driven, CamSpec spec) : Drive(driver, driven)
+public sealed class CamDrive(int driver, int driven, CamSpec spec) : FollowerDrive(driver, driven)
 {
     /// <summary>The cam as designed.</summary>
     public CamSpec Spec { get; } = spec;

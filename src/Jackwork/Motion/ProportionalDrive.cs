@@ -15,7 +15,7 @@ public abstract class ProportionalDrive(int driver, JointKind driverKind, int dr
     internal override MemberState Solve(End unknown, ReadOnlySpan<MemberState> states, in History history, out int branch, out double miss)
     {
         (branch, miss) = (1, 0);
-        return unknown == End.Driven ? At(drivenKind, k * states[Driver].Q) : At(driverKind, (1 / k) * states[Driven].Q);
+        return unknown == End.Driven ? State(drivenKind, k * states[Driver].Q) : State(driverKind, (1 / k) * states[Driven].Q);
     }
 
     internal override double Residual(ReadOnlySpan<MemberState> states) => 0;
@@ -24,5 +24,5 @@ public abstract class ProportionalDrive(int driver, JointKind driverKind, int dr
 
     internal override string DescribeMiss(double miss) => "";
 
-    private static MemberState At(JointKind kind, Jet q) => kind == JointKind.Pivot ? MemberState.Turned(q) : MemberState.Slid(q);
+    private static MemberState State(JointKind kind, Jet q) => kind == JointKind.Slide ? MemberState.Slid(q) : MemberState.Turned(q);
 }

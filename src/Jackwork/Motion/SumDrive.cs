@@ -23,7 +23,7 @@ public sealed class SumDrive : Relation
     private const double Meeting = 1e-6;
 
     private readonly int carrier;
-    private readonly (int Member, Joint Joint, CarriedPoint Point, Point3 Drawn)[] pins;
+    private readonly BarPin[] pins;
 
     /// <summary>A bar on three pins as drawn.</summary>
     /// <param name="members">All members; the three sit on one carrier.</param>
@@ -38,7 +38,7 @@ public sealed class SumDrive : Relation
     {
         (With, Drawn, Normal, Spec) = (with, drawn, normal, spec);
         carrier = members[driver].Carrier;
-        pins = [Pin(members, driver, drawn[0]), Pin(members, with, drawn[1]), Pin(members, driven, drawn[2])];
+        pins = [new(members, driver, drawn[0]), new(members, with, drawn[1]), new(members, driven, drawn[2])];
     }
 
     /// <summary>Index of the second driving member.</summary>
@@ -80,9 +80,9 @@ public sealed class SumDrive : Relation
     {
         var (x, y, z) = Turn(unknown);
         var m = Normal.Cross(z.Drawn - y.Drawn);
-        var way = x.Joint.Kind == JointKind.Pivot ? x.Point.V : x.Point.U;
+        var way = x.IsLever ? x.Point.V : x.Point.U;
         var grip = m.Dot(way);
-        return Math.Abs(grip) <= DeadCentre * m.Length * way.Length ? 0 : x.Joint.Kind == JointKind.Pivot ? Math.Sign(grip) : 1;
+        return Math.Abs(grip) <= DeadCentre * m.Length * way.Length ? 0 : x.IsLever ? Math.Sign(grip) : 1;
     }
 
     internal override MemberState Solve(End unknown, ReadOnlySpan<MemberState> states, in History history, out int branch, out double miss)
@@ -100,7 +100,7 @@ public sealed class SumDrive : Relation
         }
 
         var c = m.Dot(from - x.Point.Foot);
-        if (x.Joint.Kind == JointKind.Pivot)
+        if (x.IsLever)
         {
             var turned = Equations.Pivot(m.Dot(x.Point.U), m.Dot(x.Point.V), c, history, out branch, out var beyond);
             miss = beyond / length;
@@ -127,9 +127,16 @@ public sealed class SumDrive : Relation
 
     internal override double? TransmissionAngle(ReadOnlySpan<MemberState> states)
     {
+        var (line, at) = Push(states)!.Value;
+        var v = pins[2].Joint.Velocity(at, states[Driven].Q.Value);
+        return Math.Asin(Math.Min(1, Math.Abs(line.Dot(v)) / v.Length));
+    }
+
+    // A slot pushes square to itself.
+    internal override (Vec3 Line, Point3 At)? Push(ReadOnlySpan<MemberState> states)
+    {
         var (p, q, r) = At(states);
-        var v = pins[2].Joint.Velocity(r, states[Driven].Q.Value);
-        return Math.Asin(Math.Min(1, Math.Abs(Normal.Cross((q - p).Unit()).Dot(v)) / v.Length));
+        return (Normal.Cross((q - p).Unit()), r);
     }
 
     internal override string DescribeMiss(double miss) => FormattableString.Invariant($"its pin stands {Math.Abs(miss):0.###} mm out of the line of the bar");
@@ -139,11 +146,21 @@ public sealed class SumDrive : Relation
         (pins[0].Point.At(states[Driver]).Point, pins[1].Point.At(states[With]).Point, pins[2].Point.At(states[Driven]).Point);
 
     // The pin to be found, then the other two in turn.
-    private ((int Member, Joint Joint, CarriedPoint Point, Point3 Drawn) X, (int Member, Joint Joint, CarriedPoint Point, Point3 Drawn) Y, (int Member, Joint Joint, CarriedPoint Point, Point3 Drawn) Z) Turn(End unknown) =>
-        unknown == End.Driven ? (pins[2], pins[0], pins[1]) : (pins[0], pins[1], pins[2]);
+    private (BarPin X, BarPin Y, BarPin Z) Turn(End unknown) => unknown == End.Driven ? (pins[2], pins[0], pins[1]) : (pins[0], pins[1], pins[2]);
 
     private Jet3 Across(in Jet3 e) => new(Normal.Y * e.Z - Normal.Z * e.Y, Normal.Z * e.X - Normal.X * e.Z, Normal.X * e.Y - Normal.Y * e.X);
 
-    private static (int Member, Joint Joint, CarriedPoint Point, Point3 Drawn) Pin(IReadOnlyList<Member> members, int member, Point3 drawn) =>
-        (member, members[member].Joint, new(members[member].Joint, drawn), drawn);
+    /// <summary>A pin of the bar on its member.</summary>
+    private readonly struct BarPin(IReadOnlyList<Member> members, int member, Point3 drawn)
+    {
+        public int Member { get; } = member;
+
+        public Joint Joint { get; } = members[member].Joint;
+
+        public Point3 Drawn { get; } = drawn;
+
+        public CarriedPoint Point { get; } = new(members[member].Joint, drawn);
+
+        public bool IsLever => Joint.Kind == JointKind.Pivot;
+    }
 }

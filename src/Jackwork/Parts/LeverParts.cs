@@ -90,7 +90,7 @@ internal static class LeverParts
         if (touch is { } t)
         {
             yield return make.Bar(" roller arm", first, t);
-            if (FollowerPlace.Second(machine, roller!) is { } second)
+            if (FollowerPlace.Second(roller!) is { } second)
             {
                 yield return make.Bar(" second roller arm", first, second.At);
             }
@@ -176,7 +176,7 @@ internal static class LeverParts
                 : InGroove(cam) ? machine.Design.Members[machine.Members[m].Name].Slide!.Through ?? BesideCam(machine, m, middle, (body?.Axle ?? SlideRod) / 2)
                 : null);
         var first = (At: middle, Radius: (drive.Spec.Follower.Roller ?? drive.Spec.Follower.Round!.Value) / 2);
-        foreach (var (name, (at, radius)) in FollowerPlace.Second(machine, cam) is { } second ? [("roller", first), ("second roller", second)] : ((string, (Point3, double))[])[("roller", first)])
+        foreach (var (name, (at, radius)) in FollowerPlace.Second(cam) is { } second ? [("roller", first), ("second roller", second)] : ((string, (Point3, double))[])[("roller", first)])
         {
             yield return new($"{cam.Name} {name}", PartKind.Roller, new(m), [ConvexPiece.Cylinder(at + -half * along, at + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass")) { Serves = serves };
             if (carrying is { } pin && (pin - at).Dot(along) is var off && Math.Abs(off) > half)

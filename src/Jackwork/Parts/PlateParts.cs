@@ -27,10 +27,9 @@ internal static class PlateParts
     /// <summary>The cams and wheels.</summary>
     public static IEnumerable<Part> Of(Proof proof)
     {
-        for (var k = 0; k < proof.Cams.Count; k++)
+        foreach (var cam in proof.Cams)
         {
-            var cam = proof.Cams[k];
-            var spec = proof.Machine.Acted[k].Cam.Spec;
+            var spec = cam.Spec;
             var joint = proof.Machine.Members[cam.Shaft].Joint;
             var half = (spec.Thickness ?? Thickness) / 2;
             var serves = Serving(cam);

@@ -42,7 +42,7 @@ internal sealed record SumPieces(IReadOnlyList<Member> Members, IReadOnlyList<Po
         var states = new MemberState[3];
         for (var m = 0; m < 3; m++)
         {
-            states[m] = Members[m].Joint.At(default);
+            states[m] = Members[m].Joint.At(Jet.Constant(0));
         }
 
         var branch = drive.DrawnBranch(unknown);

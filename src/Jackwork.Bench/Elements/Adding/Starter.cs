@@ -17,6 +17,9 @@ internal abstract class Starter
     /// <summary>Whether the driver must be a shaft that wheels tie to the crank.</summary>
     public virtual bool NeedsShaft => false;
 
+    /// <summary>Whether that shaft must turn evenly, and not stand still at times.</summary>
+    public virtual bool NeedsEvenShaft => false;
+
     /// <summary>Whether the member can only turn.</summary>
     public virtual bool OnlyTurns => false;
 

@@ -127,6 +127,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         RodDrive rod => rod.DrivenPin,
         SlotDrive slot => slot.Pin,
         CamDrive cam => cam.Spec.Follower.At,
+        BarrelDrive barrel => barrel.Spec.At,
         _ => default,
     };
 

@@ -24,6 +24,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("intermittent", m => m.Intermittent, "from", i => i.From, IntermittentDriveMaker.Make),
         Of("pin-wheel", m => m.PinWheel, "from", p => p.From, PinWheelDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
+        Of("barrel", m => m.Barrel, "on", b => b.On, BarrelDriveMaker.Make),
     ];
 
     private static DriveKind Of<T>(string key, Func<MemberSpec, T?> spec, string driverKey, Func<T, string> driver, Func<T, DriveSite, Drive?> make)

@@ -46,6 +46,12 @@ internal static class SumDriveMaker
         foreach (var m in three)
         {
             var joint = site.Members[m].Joint;
+            if (joint.Kind == JointKind.Guide)
+            {
+                site.Note("", $"'{site.NameOf(m)}' runs in a guide, and a summing lever joins members that turn or slide", "Give it a pivot or a slide, or another drive");
+                return false;
+            }
+
             var off = joint.Kind == JointKind.Pivot ? joint.Along.Cross(across).Length : Math.Abs(joint.Along.Dot(across));
             if (joint.Kind == JointKind.Guide || off > DriveSite.Parallel)
             {

@@ -31,6 +31,9 @@ internal sealed class CamStarter(string key, string words, string more, double o
     public override bool NeedsShaft => true;
 
     /// <inheritdoc/>
+    public override bool NeedsEvenShaft => true;
+
+    /// <inheritdoc/>
     public override string DriverWord => "on";
 
     /// <inheritdoc/>
