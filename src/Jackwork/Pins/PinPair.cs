@@ -64,11 +64,12 @@ public abstract record PinPair
     /// <param name="drivenPitch">t, rad.</param>
     /// <param name="pin">Diameter of the pins, mm.</param>
     /// <param name="setIn">How much smaller the driver's circle is made, mm.</param>
-    public static PinPair Rolling(bool crossed, double size, double pitch, double drivenPitch, double pin, double setIn = 0)
+    /// <param name="reach">Share of the driven's pitch to which crossed pins push on.</param>
+    public static PinPair Rolling(bool crossed, double size, double pitch, double drivenPitch, double pin, double setIn = 0, double reach = CrossedReach)
     {
         var (r1, r2) = crossed ? (size * drivenPitch / pitch, size) : (size * drivenPitch / (pitch + drivenPitch), size * pitch / (pitch + drivenPitch));
         return crossed
-            ? new CrossedPins(r1 - setIn, r2, pin / 2, pin / 2, r2 * (1 - Math.Cos(CrossedReach * drivenPitch)) - pin / 2)
+            ? new CrossedPins(r1 - setIn, r2, pin / 2, pin / 2, r2 * (1 - Math.Cos(reach * drivenPitch)) - pin / 2)
             : new ParallelPins(size, r1 - setIn, r2, pin);
     }
 

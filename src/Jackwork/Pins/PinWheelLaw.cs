@@ -5,8 +5,8 @@ namespace Jackwork.Pins;
 /// <summary>How a wheel with pins all round drives another.</summary>
 /// <remarks>
 /// <para>n1 and n2 pins, pitches p = 2 pi/n1 and t = 2 pi/n2, y = f(x) a pair in contact (see <see cref="PinPair"/>). The pin that pushes farthest carries,
-/// b = max over i of f(a - i p) + i t: each over one pitch, until at X the next takes over, where f(X) = f(X - p) + t. So with i such that
-/// X - p &lt;= a - i p &lt; X: b = f(a - i p) + i t, and back a = x(b - i t) + i p.</para>
+/// b = max over i of f(a - i p) + i t, and back a = min over i of x(b - i t) + i p. At X the next takes over, f(X) = f(X - p) + t; i with
+/// X - p &lt;= a - i p &lt; X or a neighbour of it carries, since the next may push on for a while as it comes into reach and fall back again.</para>
 /// <para>The mean ratio is n1/n2; what b departs from it is the transmission error. At X the speed jumps from f'(X) to f'(X - p).</para>
 /// <para>R. Willis, Principles of Mechanism, 2nd ed., on pin wheels (from memory), for the kind; the law of the farthest pin is its own derivation:
 /// one-sided contact, the driven not running ahead.</para>
@@ -53,21 +53,59 @@ public sealed class PinWheelLaw
     public double LeastPlay => Over(Play).Least;
 
     /// <summary>The law; null where pins let go, or come upon each other head-on, before one takes over from another.</summary>
-    public static PinWheelLaw? Of(PinPair pair, int driverPins, int drivenPins) =>
-        pair.TakesOver(Math.Tau / driverPins, Math.Tau / drivenPins) is { } over ? new(pair, driverPins, drivenPins, over) : null;
+    /// <remarks>The driver's crossed pins are as long as they can be without meeting head-on: they push to 0.85 of a pitch, or down to 0.55 of it.</remarks>
+    /// <param name="crossed">Whether the shafts are at right angles.</param>
+    /// <param name="size">Distance of parallel axes, the driven's circle on crossed ones, mm.</param>
+    /// <param name="driverPins">n1.</param>
+    /// <param name="drivenPins">n2.</param>
+    /// <param name="pin">Diameter of the pins, mm.</param>
+    public static PinWheelLaw? Of(bool crossed, double size, int driverPins, int drivenPins, double pin)
+    {
+        var (p, t) = (Math.Tau / driverPins, Math.Tau / drivenPins);
+        foreach (var reach in (ReadOnlySpan<double>)[PinPair.CrossedReach, 0.75, 0.65, 0.55])
+        {
+            var pair = PinPair.Rolling(crossed, size, p, t, pin, 0, reach);
+            if (pair.TakesOver(p, t) is { } over)
+            {
+                return new(pair, driverPins, drivenPins, over);
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>b at a, for a driver that goes forward; just after where one pin takes over from another.</summary>
     public Jet Driven(Jet a)
     {
-        var i = Math.Floor((a.Value - over) / DriverPitch + IntermittentLaw.Corner) + 1;
-        return Pair.Driven(a - i * DriverPitch) + i * DrivenPitch;
+        var first = Math.Floor((a.Value - over) / DriverPitch + IntermittentLaw.Corner) + 1;
+        var best = Pair.Driven(a - first * DriverPitch) + first * DrivenPitch;
+        foreach (var i in (ReadOnlySpan<double>)[first - 1, first + 1])
+        {
+            var x = a - i * DriverPitch;
+            if (x.Value > Pair.WedgeAt && x.Value < Pair.ReachAt && Pair.Driven(x) + i * DrivenPitch is var b && b.Value > best.Value + IntermittentLaw.Corner)
+            {
+                best = b;
+            }
+        }
+
+        return best;
     }
 
     /// <summary>a at b.</summary>
     public Jet Driver(Jet b)
     {
-        var i = Math.Floor((b.Value - overDriven) / DrivenPitch + IntermittentLaw.Corner) + 1;
-        return Pair.Driver(b - i * DrivenPitch) + i * DriverPitch;
+        var first = Math.Floor((b.Value - overDriven) / DrivenPitch + IntermittentLaw.Corner) + 1;
+        var best = Pair.Driver(b - first * DrivenPitch) + first * DriverPitch;
+        foreach (var i in (ReadOnlySpan<double>)[first - 1, first + 1])
+        {
+            var y = b - i * DrivenPitch;
+            if (y.Value > Pair.Wedge && y.Value < Pair.Reach && Pair.Driver(y) + i * DriverPitch is var a && a.Value < best.Value - IntermittentLaw.Corner)
+            {
+                best = a;
+            }
+        }
+
+        return best;
     }
 
     /// <summary>How far the driven can be turned on by hand at a, rad, until the driver's pins hold it.</summary>

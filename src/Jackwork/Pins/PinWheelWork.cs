@@ -91,8 +91,8 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
 
     private double DrivenFace => Pair is CrossedPins ? Pair.DriverCircle + Pin + IntermittentSizes.Apart : Pin + IntermittentSizes.Apart;
 
-    // The ends of the driven's pins from the driver's axis: a pin below the lowest line of contact.
-    private double Lowest => Pair.DriverCircle * Math.Cos(Math.Max(-Pair.WedgeAt, Pair.ReachAt)) - Pin;
+    // The ends of the driven's pins from the driver's axis: a pin below the lowest place where one carries.
+    private double Lowest => Pair.DriverCircle * Math.Cos(Math.Abs(drive.Law.Middle) + drive.Law.DriverPitch / 2) - Pin;
 
     private Plate Hubbed(bool onDriver, double from, double to)
     {

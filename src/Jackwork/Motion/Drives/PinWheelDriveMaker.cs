@@ -15,9 +15,10 @@ internal static class PinWheelDriveMaker
         }
 
         var (driver, driven, pin) = (w.Pins[0], w.Pins[1], w.Pin ?? IntermittentSizes.UsualPin);
-        var pair = PinPair.Rolling(place.IsCrossed, place.IsCrossed ? w.Circle!.Value : place.Distance, Math.Tau / driver, Math.Tau / driven, pin);
-        if (PinWheelLaw.Of(pair, driver, driven) is not { } law)
+        var size = place.IsCrossed ? w.Circle!.Value : place.Distance;
+        if (PinWheelLaw.Of(place.IsCrossed, size, driver, driven, pin) is not { } law)
         {
+            var pair = PinPair.Rolling(place.IsCrossed, size, Math.Tau / driver, Math.Tau / driven, pin);
             site.Note(
                 "",
                 FormattableString.Invariant($"pins of {pin:0.##} mm, {driver} and {driven} of them on circles of {pair.DriverCircle:0.##} and {pair.DrivenCircle:0.##} mm radius, let go of each other, or meet head-on, before the next take over"),
