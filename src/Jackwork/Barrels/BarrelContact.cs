@@ -71,7 +71,7 @@ internal sealed class BarrelContact
     private double Gap(double t, double q)
     {
         var (w, v) = follower.Place(Jet.Constant(q));
-        var centre = Math.Asin(w.Value / surface) - t;
+        var centre = Math.Asin(Math.Clamp(w.Value / surface, -1, 1)) - t;
         var reach = 2 * follower.Radius / surface + 0.1;
         var least = double.PositiveInfinity;
         var turn = 2 * Math.PI;

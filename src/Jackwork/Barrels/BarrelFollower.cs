@@ -28,6 +28,12 @@ public abstract class BarrelFollower(double radius, double n)
     /// <summary>Rounds in which m and r settle: each leaves less than a hundredth of the error for rollers below half the drum.</summary>
     private const int Rounds = 8;
 
+    /// <summary>Farthest that the roller can stand to the side of the shaft, as a share of the drum's radius; what lies beyond is taken to stand there, and told by a check.</summary>
+    public const double Side = 0.9;
+
+    /// <summary>Least height along n, as a share of the drum's radius, at which a wall is still looked for.</summary>
+    private const double Low = 0.1;
+
     /// <summary>Radius of the roller, mm.</summary>
     public double Radius { get; } = radius;
 
@@ -54,7 +60,7 @@ public abstract class BarrelFollower(double radius, double n)
     public BarrelSample Sample(Jet q, Jet t, double surface, double half)
     {
         var (w, v) = Place(q);
-        var over = w.Value / surface;
+        var over = Math.Clamp(w.Value / surface, -Side, Side);
         var root = Math.Sqrt(1 - over * over);
         var u = surface * (Jet.Chain((1 / surface) * w, Math.Asin(over), 1 / root, over / (root * root * root)) - t);
         var speed = u.First * u.First + v.First * v.First;
@@ -69,17 +75,19 @@ public abstract class BarrelFollower(double radius, double n)
     private static Vec2 Normal(Jet w, Jet v, Jet t, double r)
     {
         var d = new Vec2(w.First - t.First * r, v.First);
-        return Math.Sign(d.X) / d.Length * d.Left;
+        return Math.CopySign(1, d.X) / d.Length * d.Left;
     }
+
+    private static double Height(double surface, double side) => Math.Sqrt(Math.Max(Low * Low * surface * surface, surface * surface - side * side));
 
     private static OutlinePoint Wall(Jet w, Jet v, Jet t, double surface, double offset)
     {
-        var r = Math.Sqrt(surface * surface - w.Value * w.Value);
+        var r = Height(surface, w.Value);
         var m = Normal(w, v, t, r);
         for (var i = 0; i < Rounds; i++)
         {
             var side = w.Value + offset * m.X;
-            r = Math.Sqrt(surface * surface - side * side);
+            r = Height(surface, side);
             m = Normal(w, v, t, r);
         }
 

@@ -30,6 +30,20 @@ internal sealed class BarrelCheck : ICheck
                 FormattableString.Invariant($"Give a length of {Math.Ceiling(high - low + 2 * Land):0} mm or more, or ask a smaller move"));
         }
 
+        var aside = 0.0;
+        foreach (var q in proof.Motion.Of(barrel.Drive.Driven))
+        {
+            aside = Math.Max(aside, Math.Abs(barrel.Follower.Place(q).W.Value));
+        }
+
+        if (aside > BarrelFollower.Side * spec.Radius)
+        {
+            yield return new(
+                Level.Fault, Name, name, null, null, aside, BarrelFollower.Side * spec.Radius, "mm",
+                FormattableString.Invariant($"the roller of '{name}' swings {aside:0.##} mm to the side of the shaft, off the drum of {spec.Radius:0.##} mm radius; its groove was not worked out there"),
+                "Lengthen the arm, ask a smaller swing, or enlarge the drum");
+        }
+
         var axle = proof.Machine.Members[shaft].Joint;
         var floor = (spec.At - axle.Through).Across(axle.Along).Length - (spec.Bore ?? 6) / 2;
         if (floor < proof.Limits.Rim)

@@ -20,7 +20,7 @@ internal static class MechanismParts
         var round = plate.Shell is not null && openings.IsEmpty && rim.Segments.All(s => !s.IsLine && s.Centre == Point2.Origin);
         ImmutableArray<ConvexPiece> pieces = round
             ? [ConvexPiece.Cylinder(At(plate.Bottom), At(plate.Top), rim.Segments[0].Radius)]
-            : ConvexCut.Plate(rim, openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top);
+            : ConvexCut.PlateOrNull(rim, openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top) ?? PlateParts.Hull(plate.Rim, plate.Frame, plate.Bottom, plate.Top);
         ImmutableArray<Outline> holes = [.. plate.Openings, .. bored];
         var area = plate.Rim.SignedArea - holes.Sum(h => h.SignedArea);
         yield return new(plate.Name, PartKind.Plate, new(plate.Member, plate.OnLink), pieces, area * (plate.Top - plate.Bottom), plate.Material)

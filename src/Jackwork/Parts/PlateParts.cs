@@ -83,7 +83,7 @@ internal static class PlateParts
         var frame = PlaneFrame(joint, station);
         var pieces = kind == PartKind.Wheel
             ? ImmutableArray.Create(ConvexPiece.Cylinder(Station.At(joint, station - half), Station.At(joint, station + half), rim.Segments[0].Radius))
-            : ConvexCut.PlateOrNull(rim, [], Sagitta, frame, -half, half) ?? Hull(rim, frame, half);
+            : ConvexCut.PlateOrNull(rim, [], Sagitta, frame, -half, half) ?? Hull(rim, frame, -half, half);
         var area = rim.SignedArea - Math.PI * bore * bore / 4;
         return new(name, kind, new(member), pieces, area * 2 * half, Plywood)
         {
@@ -92,11 +92,11 @@ internal static class PlateParts
         };
     }
 
-    // A cam that crosses itself can't be cut, which its own checks say; what it sweeps is held by the hull of its outline.
-    private static ImmutableArray<ConvexPiece> Hull(Outline rim, in Frame frame, double half)
+    // A plate that crosses itself can't be cut, which its own checks say; what it sweeps is held by the hull of its outline.
+    internal static ImmutableArray<ConvexPiece> Hull(Outline rim, in Frame frame, double bottom, double top)
     {
         var place = frame;
-        return [ConvexPiece.Hull([.. PlateLoop.Of(rim, true, Sagitta).SelectMany(p => (Point3[])[place.Apply(new Point3(p.X, p.Y, -half)), place.Apply(new Point3(p.X, p.Y, half))])])];
+        return [ConvexPiece.Hull([.. PlateLoop.Of(rim, true, Sagitta).SelectMany(p => (Point3[])[place.Apply(new Point3(p.X, p.Y, bottom)), place.Apply(new Point3(p.X, p.Y, top))])])];
     }
 
     // The hub and its grub screw, which stands in its middle, up as drawn.
