@@ -68,17 +68,16 @@ internal static class VerdictText
         }
 
         table.AddColumn(new TableColumn("the figure, as cut").RightAligned().NoWrap());
-        for (var k = 0; k < proof.Cams.Count; k++)
+        foreach (var cam in proof.Cams)
         {
-            var cam = proof.Cams[k];
-            var member = proof.Machine.Members[proof.Machine.Acted[k].Member];
+            var member = proof.Machine.Members[proof.ActedOf(cam).Member];
             table.AddRow(
                 cam.Name,
                 Number(cam.BaseRadius, "0.00"),
                 Number(Proof.Deg(cam.Profile.MaxPressureAngle), "0.0"),
                 Number(cam.Profile.MinConvexRadius, "0.0"),
                 Number(1000 * cam.OutlineError, "0.0"),
-                $"{member.Name} ±{Number(proof.AsCut.Results[k].MaxError / member.UnitSize, "0.000")} {member.Unit}");
+                $"{member.Name} ±{Number(proof.AsCutOf(cam).MaxError / member.UnitSize, "0.000")} {member.Unit}");
         }
 
         return table;

@@ -18,7 +18,7 @@ public sealed class CamsView
     /// <param name="index">Which, in the machine's order.</param>
     public CamsView(Work work, int index)
     {
-        (Work, Acted, Cam) = (work, work.Machine.Acted[index], work.Proof.Cams[index]);
+        (Work, Acted, Cam) = (work, work.Proof.ActedOf(work.Proof.Cams[index]), work.Proof.Cams[index]);
         Member = work.Machine.Members[Acted.Member];
         Result = work.Proof.AsCut.Results[index];
         Joint = work.Machine.Members[Cam.FollowerMember].Joint;
@@ -74,7 +74,7 @@ public sealed class CamsView
     public int Steps => Cam.Profile.Samples.Length;
 
     /// <summary>The follower as the design has it.</summary>
-    public Jackwork.Design.CamSpec Spec => Acted.Cam.Spec;
+    public Jackwork.Design.CamSpec Spec => Cam.Spec;
 
     /// <summary>Radius of the roller or round end, mm; 0 for a flat face.</summary>
     public double Roller => (Spec.Follower.Roller ?? Spec.Follower.Round ?? 0) / 2;

@@ -23,7 +23,7 @@ internal static class StagePoses
         [
             Body.Case,
             .. machine.Members.Select((_, i) => new Body(i)),
-            .. machine.Drives.OfType<Motion.RodDrive>().Select(r => new Body(r.Driven, true)),
+            .. machine.Drives.Where(d => d.Link is not null).Select(d => new Body(d.Driven, true)),
         ];
     }
 

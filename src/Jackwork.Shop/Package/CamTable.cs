@@ -1,3 +1,4 @@
+using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Shop.Tables;
 
@@ -8,9 +9,8 @@ internal static class CamTable
 {
     /// <summary>The table as CSV: for each step of the cam's turn where the follower stands and which point of the outline it touches.</summary>
     /// <remarks>x to the right, y up, seen from the tip of the shaft's axis, the shaft as drawn; polar angles from the timing mark, counter-clockwise.</remarks>
-    public static string Write(Proof proof, int k)
+    public static string Write(Proof proof, Cam cam)
     {
-        var cam = proof.Cams[k];
         var member = proof.Machine.Members[cam.FollowerMember];
         var samples = cam.Profile.Samples.ToArray();
         var q = proof.Motion.Of(cam.FollowerMember)[..samples.Length].ToArray();

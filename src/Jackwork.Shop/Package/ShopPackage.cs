@@ -49,7 +49,7 @@ public static class ShopPackage
             files.Add(ShopFile.OfText("gears/wheels.csv", () => WheelTable.Write(proof)));
         }
 
-        files.AddRange(proof.Cams.Select((cam, k) => ShopFile.OfText($"cams/{cam.Name}.csv", () => CamTable.Write(proof, k))));
+        files.AddRange(proof.Cams.Select(cam => ShopFile.OfText($"cams/{cam.Name}.csv", () => CamTable.Write(proof, cam))));
         files.AddRange(proof.Stacks.Select(s => ShopFile.OfText($"stacks/{StackSheet.FileName(s)}.svg", () => SvgWriter.Write(StackSheet.Draw(proof, s)))));
         if (proof.Machine.Acted.Count > 0)
         {

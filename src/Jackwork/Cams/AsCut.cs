@@ -8,40 +8,34 @@ namespace Jackwork.Cams;
 /// <param name="AtCrank">Crank angle where that is, rad.</param>
 /// <param name="FollowerError">Largest distance of the follower's point from where it should be, mm; infinite where it touches nothing.</param>
 /// <param name="Lost">Crank angle at which the follower touches nothing, rad; null if it never does.</param>
-public readonly record struct AsCutResult(double MaxError, double AtCrank, double FollowerError, double? Lost);
+public readonly record struct AsCutResult(double MaxError, double AtCrank, double FollowerError, double? Lost)
+{
+    /// <summary>The follower's play between the two sides of a positive cam; null for a cam with one side.</summary>
+    public ReturnPlay? Play { get; init; }
+}
 
 /// <summary>The machine run forward on its cams as they come from the cutter, by a contact calculation of its own.</summary>
 /// <param name="Results">One for each acted member, in the machine's order.</param>
 public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
 {
     /// <summary>Runs the machine on <paramref name="made"/>, one for each acted member in order.</summary>
-    internal static AsCut Run(Motion.Motion motion, IReadOnlyList<MadeCam> made)
+    internal static AsCut Run(Motion.Motion motion, IReadOnlyList<CutContact> made)
     {
         var machine = motion.Machine;
-        var (cams, rests) = (made.Select(m => m.Cam).ToArray(), made.Select(m => m.Rests).ToArray());
-        var results = made.Select(m => Follower(motion, m.Cam, m.Rests)).ToArray();
-        var pass = new Pass(machine, Forward(machine));
-        var given = new double[machine.Members.Count];
-        for (var i = 0; i < motion.Steps; i++)
+        var plays = ReturnPlay.Of(motion, made);
+        var results = made.Select((m, k) => Follower(motion, m) with { Play = plays[k] }).ToArray();
+        ForwardRun.Over(motion, [.. made.Select(m => m.Follower)], [.. made.Select(m => m.Rests)], (i, pass) =>
         {
-            for (var k = 0; k < cams.Length; k++)
-            {
-                given[cams[k].FollowerMember] = double.IsNaN(rests[k][i]) ? motion.Of(cams[k].FollowerMember)[i].Value : rests[k][i];
-            }
-
-            var crank = machine.Performance.At(i);
-            pass.Go(crank, given: given);
             for (var k = 0; k < results.Length; k++)
             {
                 var member = machine.Acted[k].Member;
                 var error = Math.Abs(pass.States[member].Q.Value - motion.Of(member)[i].Value);
                 if (error > results[k].MaxError)
                 {
-                    results[k] = results[k] with { MaxError = error, AtCrank = crank };
+                    results[k] = results[k] with { MaxError = error, AtCrank = pass.Crank };
                 }
             }
-        }
-
+        });
         return new(results);
     }
 
@@ -72,9 +66,10 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
         return whole > 0 && Math.Abs(turns - whole) < Same && motion.Steps % whole == 0 ? motion.Steps / whole : int.MaxValue;
     }
 
-    private static AsCutResult Follower(Motion.Motion motion, Cam cam, double[] rests)
+    private static AsCutResult Follower(Motion.Motion motion, CutContact made)
     {
-        var q = motion.Of(cam.FollowerMember);
+        var q = motion.Of(made.Follower);
+        var rests = made.Rests;
         var worst = 0.0;
         double? lost = null;
         for (var i = 0; i < rests.Length; i++)
@@ -83,16 +78,6 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
             lost ??= double.IsNaN(rests[i]) ? motion.Machine.Performance.At(i) : null;
         }
 
-        return new(0, 0, lost is null ? worst * cam.Follower.Reach : double.PositiveInfinity, lost);
+        return new(0, 0, lost is null ? worst * made.Reach : double.PositiveInfinity, lost);
     }
-
-    // Every member from its own drive, the followers from their contact.
-    private static Plan Forward(Machine machine) => Plan.Order(
-        [.. machine.Drives.Select((d, m) => d switch
-        {
-            CrankDrive => new Act(Source.Crank, m),
-            Relation r => new Act(Source.Relation, m, r),
-            _ => new Act(Source.Given, m),
-        })],
-        out _) ?? throw new InvalidOperationException("Members that were solved backward must have an order forward too.");
 }

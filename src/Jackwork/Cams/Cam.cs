@@ -1,4 +1,6 @@
+using Jackwork.Design;
 using Jackwork.Geometry;
+using Jackwork.Motion;
 
 namespace Jackwork.Cams;
 
@@ -39,19 +41,28 @@ public sealed record Cam(
     (double Difference, int Step) Unlike,
     IReadOnlyList<double> Corners)
 {
+    /// <summary>The drive that it was made for.</summary>
+    public required CamDrive Drive { get; init; }
+
+    /// <summary>The cam as designed.</summary>
+    public CamSpec Spec => Drive.Spec;
+
+    /// <summary>What brings the follower back; null where its weight or a spring must.</summary>
+    public CamReturn? Return { get; init; }
+
     /// <summary>Smallest distance of the outline from the shaft's axis, mm.</summary>
-    public double SmallestRadius
+    public double SmallestRadius => Outline.DistanceTo(Point2.Origin);
+
+    /// <summary>The discs that followers run round: the cam itself, and the second of a conjugate pair.</summary>
+    public IEnumerable<CamDisc> Discs
     {
         get
         {
-            // On an arc the nearest point is an end, or lies on the line through the arc's centre.
-            var least = double.PositiveInfinity;
-            foreach (var s in Outline.Segments)
+            yield return new($"the cam of '{Name}'", Follower, Profile, Outline, Unreached, BaseRadius);
+            if (Return is SecondDisc second)
             {
-                least = Math.Min(least, s.DistanceTo(Point2.Origin));
+                yield return new($"the second cam of '{Name}'", second.Follower, second.Profile, second.Loop.Outline, second.Loop.Unreached, second.BaseRadius);
             }
-
-            return least;
         }
     }
 }

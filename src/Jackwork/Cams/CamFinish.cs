@@ -13,9 +13,7 @@ internal static class CamFinish
     public static Cam Finish(CamDefinition cam, Motion.Motion between, double cutter)
     {
         var machine = cam.Motion.Machine;
-        var envelope = TrueEnvelope.Of(cam);
-        var outline = CamOutline.Fit(envelope.Samples);
-        var reach = CutterReach.Of(outline, cutter / 2);
+        var loop = Cut(cam, between, cutter, false);
         var plane = new CamPlane(machine.Members[cam.Drive.Driver].Joint);
         return new(
             machine.NameOf(cam.Drive.Driven),
@@ -24,17 +22,34 @@ internal static class CamFinish
             cam.Drive.Driven,
             cam.Follower,
             cam.Profile,
-            outline,
-            Error(cam, between, envelope, outline),
-            reach.AsCut,
-            reach.Left,
+            loop.Outline,
+            loop.Error,
+            loop.AsCut,
+            loop.Unreached,
             cam.BaseRadius,
             cam.BaseWanted,
             CamMaker.HubRadius(cam.Drive),
             CamMaker.Bore(cam.Drive),
             plane.Station(cam.Drive.Spec.Follower.At),
             cam.Turn.Unlike(cam.Motion, cam.Drive),
-            cam.Corners);
+            cam.Corners)
+        {
+            Drive = cam.Drive,
+            Return = ReturnMaker.Of(cam, between, cutter),
+        };
+    }
+
+    /// <summary>The loop that a cam's envelope is cut to.</summary>
+    /// <param name="cam">The cam as the motion asks for it.</param>
+    /// <param name="between">The same machine solved half a step later.</param>
+    /// <param name="cutter">Diameter of the cutter, mm.</param>
+    /// <param name="isHole">Whether the wood lies outside the loop, and the cutter runs inside.</param>
+    public static CutLoop Cut(CamDefinition cam, Motion.Motion between, double cutter, bool isHole)
+    {
+        var envelope = TrueEnvelope.Of(cam);
+        var outline = CamOutline.Fit(envelope.Samples);
+        var reach = CutterReach.Of(isHole ? outline.Reversed() : outline, cutter / 2);
+        return new(outline, Error(cam, between, envelope, outline), isHole ? reach.AsCut.Reversed() : reach.AsCut, reach.Left);
     }
 
     // True points halfway between the samples against the loop; between those that stand in it, since what undercut takes away is not there to be held against.

@@ -12,7 +12,7 @@ internal static class CamMaker
     /// <summary>The cam of one acted member.</summary>
     public static CamDefinition Define(Motion.Motion motion, Acted acted, Limits limits)
     {
-        var drive = acted.Cam;
+        var drive = (CamDrive)acted.Cam;
         var turn = CamTurn.Of(motion, drive);
         var drawn = FollowerBuilder.Build(motion.Machine, drive);
         var (follower, missed) = Set(motion, drive, drawn, turn, limits);
@@ -35,7 +35,7 @@ internal static class CamMaker
     /// <summary>The least base circle that keeps an acted member's cam within its limits, and what keeps it from being less; null where none up to ten hubs does.</summary>
     public static LeastBase? Least(Motion.Motion motion, Acted acted, Limits limits)
     {
-        var drive = acted.Cam;
+        var drive = (CamDrive)acted.Cam;
         var turn = CamTurn.Of(motion, drive);
         if (Smallest(motion, drive, FollowerBuilder.Build(motion.Machine, drive), turn, limits) is not { } follower)
         {

@@ -35,7 +35,8 @@ public sealed class CamProfile
     public (double Least, double Most) Face { get; private set; }
 
     /// <summary>Whether some stretch is undercut: the outline there is not the one that moves the follower.</summary>
-    public bool IsUndercut => MinConvexRadius < 0;
+    /// <remarks>The outside of the band that a roller sweeps folds in its hollows, every other outline on its convex stretches.</remarks>
+    public bool IsUndercut => MinConvexRadius < 0 || MinConcaveRadius < 0;
 
     /// <summary>The profile of a follower's cam over one turn.</summary>
     /// <param name="motion">The solved motion.</param>

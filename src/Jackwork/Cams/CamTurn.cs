@@ -10,7 +10,7 @@ namespace Jackwork.Cams;
 /// <param name="Most">Largest coordinate.</param>
 internal readonly record struct CamTurn(int Steps, int Turns, int Sense, double Least, double Most)
 {
-    public static CamTurn Of(Motion.Motion motion, CamDrive drive)
+    public static CamTurn Of(Motion.Motion motion, FollowerDrive drive)
     {
         var machine = motion.Machine;
         var perCrank = machine.Turns[drive.Driver]!.Value;
@@ -31,7 +31,7 @@ internal readonly record struct CamTurn(int Steps, int Turns, int Sense, double 
     /// Largest difference between what two turns of the cam ask of the follower at the same angle, rad or mm, and the step where it is.
     /// </summary>
     /// <remarks>Where a turn is no whole number of steps, the first turn is read between steps by its own speed (cubic Hermite, error of the fourth order).</remarks>
-    public (double Difference, int Step) Unlike(Motion.Motion motion, CamDrive drive)
+    public (double Difference, int Step) Unlike(Motion.Motion motion, FollowerDrive drive)
     {
         var q = motion.Of(drive.Driven);
         var step = motion.Machine.Performance.Step;

@@ -16,6 +16,18 @@ internal abstract class FlatFollower : Follower
 {
     public override bool EntersHollows => false;
 
+    /// <summary>The face's normal out of the cam and its distance from the shaft along it, mm, at a coordinate.</summary>
+    public abstract (Vec2 Normal, double Height) Face(double q);
+
+    /// <summary>Distance of the middle of the face as drawn from the foot of the shaft on it, to the left of the normal at coordinate 0, mm.</summary>
+    public abstract double Middle { get; }
+
+    /// <summary>The face that looks back at this one from the other side of the cam, <paramref name="breadth"/> mm away, on the same member.</summary>
+    public abstract FlatFollower Opposite(double breadth);
+
+    /// <summary>The same face moved towards the shaft by <paramref name="by"/> mm.</summary>
+    public abstract FlatFollower Nearer(double by);
+
     protected static CamSample FromFace(Jet h, Jet w, double pressureAngle, double faceOffset)
     {
         var h1 = h.First / w.First;
@@ -50,9 +62,21 @@ internal sealed class ArmFace(Point2 pivot, double normal, double distance, doub
 
     public override double Reach => Math.Abs(middle);
 
+    // Along the face from the foot of the lever's axis, which itself stands off the shaft's.
+    public override double Middle => middle + Vec2.FromAngle(Zero).Left.Dot(Pivot.FromOrigin);
+
+    public override (Vec2 Normal, double Height) Face(double q) => (Vec2.FromAngle(Zero + Sense * q), Height(q));
+
     private double Height(double q) => Vec2.FromAngle(Zero + Sense * q).Dot(Pivot.FromOrigin) + Distance;
 
     public override double BaseRadius(double least, double most) => Math.Min(Height(least), Height(most));
+
+    // dh/dq = e Left(m) . P.
+    public override int Outward(double q) => double.IsNaN(q) ? 0 : Math.Sign(Sense * Vec2.FromAngle(Zero + Sense * q).Left.Dot(Pivot.FromOrigin));
+
+    public override FlatFollower Opposite(double breadth) => new ArmFace(Pivot, Zero - SetOver + Math.PI, breadth - Distance, -middle, SetOver, Sense);
+
+    public override FlatFollower Nearer(double by) => new ArmFace(Pivot, Zero - SetOver, Distance - by, middle, SetOver, Sense);
 
     public override Follower? WithBase(double radius, double least, double most)
     {
@@ -102,11 +126,21 @@ internal sealed class StemFace(double normal, double height, double middle, Vec2
     /// <summary>How much the face rises from the shaft for a mm of travel.</summary>
     public double Lift => lift;
 
+    public override double Middle => middle + drift * SetOver;
+
+    public override (Vec2 Normal, double Height) Face(double q) => (Vec2.FromAngle(Normal), Zero + lift * q);
+
     public override bool Turns => false;
 
     public override double SetOver { get; } = setOver;
 
     public override double Reach => 1;
+
+    public override int Outward(double q) => Math.Sign(lift);
+
+    public override FlatFollower Opposite(double breadth) => new StemFace(Normal + Math.PI, breadth - height, -middle, travel, SetOver);
+
+    public override FlatFollower Nearer(double by) => new StemFace(Normal, height - by, middle, travel, SetOver);
 
     public override double BaseRadius(double least, double most) => Zero + Math.Min(lift * least, lift * most);
 

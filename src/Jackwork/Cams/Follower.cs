@@ -28,6 +28,10 @@ public abstract class Follower
     /// <summary>The same follower set over on its member until the base circle is <paramref name="radius"/> mm; null where no setting reaches it.</summary>
     public abstract Follower? WithBase(double radius, double least, double most);
 
+    /// <summary>+1 where a growing coordinate takes the contact away from the shaft, -1 where it brings it nearer.</summary>
+    /// <param name="q">The follower's coordinate, rad or mm.</param>
+    public abstract int Outward(double q);
+
     /// <summary>The point of the outline that is touched.</summary>
     /// <param name="q">The follower's coordinate.</param>
     /// <param name="t">The shaft's coordinate.</param>

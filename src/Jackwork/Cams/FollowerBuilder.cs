@@ -8,12 +8,14 @@ namespace Jackwork.Cams;
 internal static class FollowerBuilder
 {
     /// <summary>The follower as drawn, not set over.</summary>
-    public static Follower Build(Machine machine, CamDrive drive)
+    public static Follower Build(Machine machine, CamDrive drive) => Build(machine, drive, drive.Spec.Follower);
+
+    /// <summary>What touches the cam as <paramref name="spec"/> draws it on the driven member.</summary>
+    public static Follower Build(Machine machine, CamDrive drive, FollowerSpec spec)
     {
         var shaft = machine.Members[drive.Driver].Joint;
         var joint = machine.Members[drive.Driven].Joint;
         var plane = new CamPlane(shaft);
-        var spec = drive.Spec.Follower;
         var at = plane.Point(spec.At);
         var pivot = plane.Point(joint.Through);
         var travel = plane.Direction(joint.Along);

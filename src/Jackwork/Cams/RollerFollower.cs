@@ -22,6 +22,9 @@ internal abstract class RollerFollower(double radius) : Follower
 
     public override bool EntersHollows => true;
 
+    /// <summary>The same follower with a roller of another radius, mm; below zero for the outside of the band that a roller sweeps, outline X + |R| n.</summary>
+    public abstract RollerFollower WithRadius(double radius);
+
     /// <summary>Finishes a sample from the pitch curve's jets and the direction in which the centre moves, both seen from the cam.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     protected CamSample FromPitch(Jet x, Jet y, Vec2 u, double turning)
@@ -81,6 +84,10 @@ internal sealed class ArmRoller(Point2 pivot, double arm, double drawn, double s
         return new ArmRoller(Pivot, Arm, Zero - SetOver, SetOver + side * Math.Acos(cos) - now, Sense, Radius);
     }
 
+    public override int Outward(double q) => double.IsNaN(q) ? 0 : Math.Sign(Opening(q)) * Math.Sign(Sense);
+
+    public override RollerFollower WithRadius(double radius) => new ArmRoller(Pivot, Arm, Zero - SetOver, SetOver, Sense, radius);
+
     // The opening nearest to the shaft over the motion.
     private double Nearest(double least, double most)
     {
@@ -132,6 +139,10 @@ internal sealed class StemRoller(Point2 centre, Vec2 travel, double setOver, dou
         var square = (radius + Radius) * (radius + Radius) - offset * offset;
         return square <= 0 ? null : new StemRoller(Zero - SetOver * Travel, Travel, SetOver + Math.CopySign(Math.Sqrt(square), along) - along, Radius);
     }
+
+    public override int Outward(double q) => double.IsNaN(q) ? 0 : Math.Sign((Zero + q * Travel).FromOrigin.Dot(Travel));
+
+    public override RollerFollower WithRadius(double radius) => new StemRoller(Zero - SetOver * Travel, Travel, SetOver, radius);
 
     private double Nearest(double least, double most) =>
         (Zero + least * Travel).FromOrigin.Length < (Zero + most * Travel).FromOrigin.Length ? least : most;

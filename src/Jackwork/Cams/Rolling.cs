@@ -12,6 +12,7 @@ namespace Jackwork.Cams;
 /// <para>Roller of radius R on a lever (axis P', arm L, both seen from the cam): its centre lies on the circle (P', L) and
 /// at R outside the line or arc, that is on a parallel line or on a circle of radius r + R about a convex arc's centre,
 /// r - R about a hollow one's, R about a corner: circle with circle, or circle with line. On a stem: line with circle, line with line.</para>
+/// <para>Inside a hole the innermost of these is where it is stopped; the hole's loop runs clockwise, its wood to the left as for a plate.</para>
 /// <para>Flat face: the loop's greatest extent along the face's normal, c . m + r over arcs and corners, equals the face's height.</para>
 /// </remarks>
 internal abstract class Rolling
@@ -27,6 +28,14 @@ internal abstract class Rolling
         ArmFace f => new ArmFaceRolling(loop, f),
         StemFace f => new StemFaceRolling(loop, f),
         _ => throw new ArgumentOutOfRangeException(nameof(follower), follower.GetType().Name, "No contact calculation is known for this kind of follower."),
+    };
+
+    /// <summary>The contact calculation for a roller that is held in by the wall of a hole: where it is stopped on its way out.</summary>
+    public static Rolling Within(Outline hole, RollerFollower roller) => roller switch
+    {
+        ArmRoller f => new ArmRollerRolling(hole.Reversed(), f, true),
+        StemRoller f => new StemRollerRolling(hole.Reversed(), f, true),
+        _ => throw new ArgumentOutOfRangeException(nameof(roller), roller.GetType().Name, "No contact calculation is known for this kind of roller."),
     };
 
     /// <summary>The follower's coordinate (rad or mm) with the shaft at <paramref name="t"/> rad, near <paramref name="near"/>; not-a-number where it touches nothing.</summary>

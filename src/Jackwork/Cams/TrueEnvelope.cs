@@ -102,10 +102,10 @@ internal sealed class TrueEnvelope
         }
 
         // A roller turns about its centre: where the pitch curve turns inward its rim bridges the two sides by an arc,
-        // where it turns outward each side cuts the other's end away.
+        // where it turns outward each side cuts the other's end away; on the outside of its band (r < 0) the other way about.
         var sweep = Math.Atan2(before.Normal.Cross(after.Normal), before.Normal.Dot(after.Normal));
         var rim = before with { Radius = -r, PitchRadius = 0 };
-        AddCorner(before, sweep * sense < 0 ? [] : [.. Enumerable.Range(0, RimParts).Select(i => Along(rim, -i * r * sweep / RimParts)), after with { Radius = -r, PitchRadius = 0 }], after, step);
+        AddCorner(before, sweep * sense * r < 0 ? [] : [.. Enumerable.Range(0, RimParts).Select(i => Along(rim, -i * r * sweep / RimParts)), after with { Radius = -r, PitchRadius = 0 }], after, step);
     }
 
     // The piece between the two sides repeats their points, so that it is drawn as one; without it both sides fall away.
@@ -131,7 +131,7 @@ internal sealed class TrueEnvelope
 
     // How deep a point lies inside the follower at the position of a sample, mm.
     private double Depth(in CamSample s, Point2 p) => follower is RollerFollower { Radius: var r }
-        ? r - p.DistanceTo(s.Point + r * s.Normal)
+        ? Math.Abs(r) - p.DistanceTo(s.Point + r * s.Normal)
         : (p - s.Point).Dot(s.Normal);
 
     // The most by which the depth of any point of the cam changes from one position to the next, mm.

@@ -1,7 +1,7 @@
 namespace Jackwork.Checks;
 
 /// <summary>How hard a follower is thrown at the design's crank speed, and jumps of its speed.</summary>
-/// <remarks>a = q'' w^2 at the follower's point. A follower held by its weight leaves its cam at 9.8 m/s^2; half of that is the usual limit (common practice, no source).</remarks>
+/// <remarks>a = q'' w^2 at the follower's point. A follower held by its weight leaves its cam at 9.8 m/s^2; half of that is the usual limit (common practice, no source). One that its cam drives both ways can't leave it.</remarks>
 internal sealed class AccelerationCheck : ICheck
 {
     public string Name => "acceleration";
@@ -32,7 +32,7 @@ internal sealed class AccelerationCheck : ICheck
 
             var a = most * w * w * cam.Follower.Reach;
             var limit = proof.Limits.Acceleration;
-            if (a > limit * (1 - Limits.Close))
+            if (cam.Return is null && a > limit * (1 - Limits.Close))
             {
                 var at = proof.At(step);
                 yield return new(

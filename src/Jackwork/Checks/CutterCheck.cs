@@ -10,18 +10,18 @@ internal sealed class CutterCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        foreach (var (cam, _, _) in proof.SoundCams)
+        foreach (var (cam, disc) in proof.SoundCams.SelectMany(c => c.Cam.Discs.Select(d => (c.Cam, d))))
         {
-            if (cam.Unreached <= Nothing)
+            if (disc.Unreached <= Nothing)
             {
                 continue;
             }
 
-            var at = proof.At(cam.Profile.MinConcaveStep);
+            var at = proof.At(disc.Profile.MinConcaveStep);
             yield return new(
-                Level.Caution, Name, cam.Name, Proof.Deg(at), Proof.Deg(at), 2 * cam.Profile.MinConcaveRadius, proof.Cutter, "mm",
-                FormattableString.Invariant($"a cutter of {proof.Cutter:0.##} mm does not reach into the hollow of the cam of '{cam.Name}' at {proof.Where(at, cam.Shaft)}: it leaves {cam.Unreached:0.###} mm standing"),
-                FormattableString.Invariant($"Use a cutter below {2 * cam.Profile.MinConcaveRadius:0.#} mm, or finish the hollow by hand; what is left at the figure stands under 'as-cut'"));
+                Level.Caution, Name, cam.Name, Proof.Deg(at), Proof.Deg(at), 2 * disc.Profile.MinConcaveRadius, proof.Cutter, "mm",
+                FormattableString.Invariant($"a cutter of {proof.Cutter:0.##} mm does not reach into the hollow of {disc.Words} at {proof.Where(at, cam.Shaft)}: it leaves {disc.Unreached:0.###} mm standing"),
+                FormattableString.Invariant($"Use a cutter below {2 * disc.Profile.MinConcaveRadius:0.#} mm, or finish the hollow by hand; what is left at the figure stands under 'as-cut'"));
         }
     }
 }

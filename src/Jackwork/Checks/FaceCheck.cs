@@ -1,3 +1,5 @@
+using Jackwork.Cams;
+
 namespace Jackwork.Checks;
 
 /// <summary>A flat face that is too narrow for the travel of its contact.</summary>
@@ -7,21 +9,27 @@ internal sealed class FaceCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        foreach (var (cam, acted, _) in proof.SoundCams)
+        foreach (var (cam, _, _) in proof.SoundCams)
         {
-            if (acted.Cam.Spec.Follower.Flat is not { } width)
+            if (cam.Spec.Follower.Flat is not { } width)
             {
                 continue;
             }
 
-            var need = 2 * Math.Max(-cam.Profile.Face.Least, cam.Profile.Face.Most);
+            var (least, most) = Contact(cam);
+            var need = 2 * Math.Max(-least, most);
             if (need > width)
             {
                 yield return new(
                     Level.Fault, Name, cam.Name, null, null, width, need, "mm",
-                    FormattableString.Invariant($"the flat face of '{cam.Name}' is {width:0.##} mm wide, but the contact runs from {cam.Profile.Face.Least:0.##} to {cam.Profile.Face.Most:0.##} mm off its middle"),
-                    FormattableString.Invariant($"Make the face at least {Math.Ceiling(need):0} mm wide, or set its middle over by {(cam.Profile.Face.Least + cam.Profile.Face.Most) / 2:0.#} mm"));
+                    FormattableString.Invariant($"the flat face of '{cam.Name}' is {width:0.##} mm wide, but the contact runs from {least:0.##} to {most:0.##} mm off its middle"),
+                    FormattableString.Invariant($"Make the face at least {Math.Ceiling(need):0} mm wide, or set its middle over by {(least + most) / 2:0.#} mm"));
             }
         }
     }
+
+    // Where the contact runs along the face; along both faces of a yoke, the second seen from the side of the first.
+    private static (double Least, double Most) Contact(Cam cam) => cam.Return is YokeFace { Profile.Face: var second }
+        ? (Math.Min(cam.Profile.Face.Least, -second.Most), Math.Max(cam.Profile.Face.Most, -second.Least))
+        : cam.Profile.Face;
 }

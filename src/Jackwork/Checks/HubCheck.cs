@@ -9,9 +9,9 @@ internal sealed class HubCheck : ICheck
 
     public IEnumerable<Finding> Run(Proof proof)
     {
-        foreach (var (cam, _, _) in proof.SoundCams)
+        foreach (var (cam, disc) in proof.SoundCams.SelectMany(c => c.Cam.Discs.Select(d => (c.Cam, d))))
         {
-            var rim = cam.SmallestRadius - cam.HubRadius;
+            var rim = disc.SmallestRadius - cam.HubRadius;
             if (rim >= proof.Limits.Rim - CamOutline.FitTolerance)
             {
                 // The loop that is cut may lie that much inside the true outline.
@@ -19,8 +19,8 @@ internal sealed class HubCheck : ICheck
             }
 
             yield return new(
-                Level.Fault, Name, cam.Name, null, null, cam.SmallestRadius, cam.HubRadius + proof.Limits.Rim, "mm",
-                FormattableString.Invariant($"the cam of '{cam.Name}' is too small for its hub: its smallest radius is {cam.SmallestRadius:0.##} mm, but a hub of {2 * cam.HubRadius:0.##} mm and {proof.Limits.Rim:0.##} mm of wood round it ask {cam.HubRadius + proof.Limits.Rim:0.##} mm"),
+                Level.Fault, Name, cam.Name, null, null, disc.SmallestRadius, cam.HubRadius + proof.Limits.Rim, "mm",
+                FormattableString.Invariant($"{disc.Words} is too small for its hub: its smallest radius is {disc.SmallestRadius:0.##} mm, but a hub of {2 * cam.HubRadius:0.##} mm and {proof.Limits.Rim:0.##} mm of wood round it ask {cam.HubRadius + proof.Limits.Rim:0.##} mm"),
                 FormattableString.Invariant($"Give a base radius of {Math.Ceiling(10 * (cam.HubRadius + proof.Limits.Rim)) / 10:0.#} mm or more, or a smaller hub"));
         }
     }

@@ -30,6 +30,9 @@ public sealed class Limits(LimitsSpec? given)
     /// <summary>Least clearance between parts, mm.</summary>
     public double Clearance { get; } = given?.Clearance ?? 0.5;
 
+    /// <summary>Largest play of a positive cam's follower where it touches, mm.</summary>
+    public double ReturnPlay { get; } = given?.ReturnPlay ?? 0.3;
+
     /// <summary>Largest play along an axle or shaft, mm.</summary>
     public double Play { get; } = given?.Play ?? 1;
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Jackwork.Barrels;
 using Jackwork.Cams;
 using Jackwork.Gears;
 using Jackwork.Mechanisms;
@@ -34,7 +35,7 @@ public sealed class Proof
         clearances = new(Clear);
         stacks = new(() => StackMaker.Of(this));
         gears = new(() => GearWork.Of(machine, Cutter));
-        mechanisms = new(() => MechanismKind.In(motion));
+        mechanisms = new(() => [.. MechanismKind.All.SelectMany(k => k.In(this).Select(w => (k.List, w)))]);
         residuals = new(() => Residuals.Of(motion));
     }
 
@@ -47,17 +48,43 @@ public sealed class Proof
     /// <summary>The limits it is held against.</summary>
     public Limits Limits { get; }
 
-    /// <summary>The cams, one for each acted member, in the order of <see cref="Machine.Acted"/>.</summary>
+    /// <summary>The plate cams, one for each acted member that one moves, in the order of <see cref="Machine.Acted"/>.</summary>
     public IReadOnlyList<Cam> Cams => cut.Value.Cams;
 
+    /// <summary>The barrel cams, likewise.</summary>
+    public IReadOnlyList<Barrel> Barrels => cut.Value.Barrels;
+
+    /// <summary>The acted member that a cam serves.</summary>
+    public Acted ActedOf(Cam cam) => Machine.Acted[IndexOf(cam.FollowerMember)];
+
+    /// <summary>What that member does on the cam as cut.</summary>
+    public AsCutResult AsCutOf(Cam cam) => AsCutOf(cam.FollowerMember);
+
+    /// <summary>What the acted member that a follower moves does on its cam as cut.</summary>
+    /// <param name="follower">Index of the follower.</param>
+    internal AsCutResult AsCutOf(int follower) => AsCut.Results[IndexOf(follower)];
+
+    /// <summary>Whether every relation that the motion of an acted member comes by closes everywhere.</summary>
+    public bool IsSound(Acted acted) => !Motion.Gaps.Any(g => acted.Chain.Contains(g.Relation));
+
+    private int IndexOf(int follower)
+    {
+        var k = 0;
+        while (Machine.Acted[k].Cam.Driven != follower)
+        {
+            k++;
+        }
+
+        return k;
+    }
+
     /// <summary>The cams whose motion closes everywhere, with what they serve; of the others nothing can be said but that they don't close.</summary>
-    public IReadOnlyList<CamWork> SoundCams =>
-        [.. Machine.Acted.Select((a, k) => new CamWork(Cams[k], a, AsCut.Results[k])).Where(c => !Motion.Gaps.Any(g => c.Acted.Chain.Contains(g.Relation)))];
+    public IReadOnlyList<CamWork> SoundCams => [.. Cams.Select(c => new CamWork(c, ActedOf(c), AsCutOf(c))).Where(c => IsSound(c.Acted))];
 
     /// <summary>The spur pairs.</summary>
     public IReadOnlyList<GearWork> Gears => gears.Value;
 
-    /// <summary>What the drives and joints are made of, cams and spur wheels apart.</summary>
+    /// <summary>What the drives and joints are made of, spur wheels and the discs of cams apart.</summary>
     public IEnumerable<Mechanism> Mechanisms => mechanisms.Value.Select(m => m.Work);
 
     /// <summary>The mechanisms of one kind.</summary>

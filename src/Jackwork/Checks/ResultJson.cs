@@ -29,7 +29,7 @@ public static class ResultJson
             ["closureMm"] = Number(proof.Closure),
             ["members"] = Array(machine.Members.Select((_, m) => Member(proof, m))),
             ["timing"] = Array(machine.Acted.Select((_, k) => Timing(proof, k))),
-            ["cams"] = Array(proof.Cams.Select((_, k) => Cam(proof, k))),
+            ["cams"] = Array(proof.Cams.Select(c => Cam(proof, c))),
             ["gears"] = Array(proof.Gears.Select(g => Gear(machine, g))),
             ["parts"] = Array(proof.Assembly.Parts.Select(p => Part(machine, p))),
             ["joined"] = Array(proof.Assembly.Joined.Select(Joined)),
@@ -39,9 +39,9 @@ public static class ResultJson
             ["elapsedMs"] = new JsonObject { ["motion"] = Round(motion), ["cams"] = Round(cams), ["asCut"] = Round(asCut), ["clearance"] = Round(proof.ClearanceMs), ["checks"] = Round(checksMs), ["total"] = Round(motion + cams + asCut + proof.ClearanceMs + checksMs) },
         };
         var after = root.IndexOf("gears");
-        foreach (var kind in Mechanisms.MechanismKind.All)
+        foreach (var list in Mechanisms.MechanismKind.All.Select(k => k.List))
         {
-            root.Insert(++after, kind.List, Array(proof.Listed(kind.List).Select(m => m.ToJson())));
+            root.Insert(++after, list, Array(proof.Listed(list).Select(m => m.ToJson())));
         }
 
         return root.ToJsonString(Options);
@@ -94,25 +94,21 @@ public static class ResultJson
         };
     }
 
-    private static JsonObject Cam(Proof proof, int k)
+    private static JsonObject Cam(Proof proof, Cams.Cam cam) => new()
     {
-        var cam = proof.Cams[k];
-        return new()
-        {
-            ["name"] = cam.Name,
-            ["on"] = cam.On,
-            ["baseRadiusMm"] = Number(cam.BaseRadius),
-            ["setOver"] = Number(cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver),
-            ["setOverUnit"] = cam.Follower.Turns ? "deg" : "mm",
-            ["maxPressureAngleDeg"] = Number(Proof.Deg(cam.Profile.MaxPressureAngle)),
-            ["minConvexRadiusMm"] = Number(cam.Profile.MinConvexRadius),
-            ["minConcaveRadiusMm"] = Number(cam.Profile.MinConcaveRadius),
-            ["segments"] = cam.Outline.Segments.Length,
-            ["outlineErrorMm"] = Number(cam.OutlineError),
-            ["unreachedMm"] = Number(cam.Unreached),
-            ["asCutErrorMm"] = Number(proof.AsCut.Results[k].FollowerError),
-        };
-    }
+        ["name"] = cam.Name,
+        ["on"] = cam.On,
+        ["baseRadiusMm"] = Number(cam.BaseRadius),
+        ["setOver"] = Number(cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver),
+        ["setOverUnit"] = cam.Follower.Turns ? "deg" : "mm",
+        ["maxPressureAngleDeg"] = Number(Proof.Deg(cam.Profile.MaxPressureAngle)),
+        ["minConvexRadiusMm"] = Number(cam.Profile.MinConvexRadius),
+        ["minConcaveRadiusMm"] = Number(cam.Profile.MinConcaveRadius),
+        ["segments"] = cam.Outline.Segments.Length,
+        ["outlineErrorMm"] = Number(cam.OutlineError),
+        ["unreachedMm"] = Number(cam.Unreached),
+        ["asCutErrorMm"] = Number(proof.AsCutOf(cam).FollowerError),
+    };
 
     private static JsonObject Gear(Machine machine, Gears.GearWork g) => new()
     {

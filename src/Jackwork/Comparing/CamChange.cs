@@ -26,14 +26,13 @@ public sealed record CamChange(string Name, Cam Before, Cam After, (double Mm, P
 
     /// <summary>Compares the cams of two versions.</summary>
     internal static Pairing<CamChange> All(Proof before, Proof after, Renames renames) => Pairing<CamChange>.Of(
-        before.Cams.Select((c, i) => (renames.Now(c.Name), (Proof: before, Index: i))),
-        after.Cams.Select((c, i) => (c.Name, (Proof: after, Index: i))),
-        (name, a, b) => Of(name, a.Proof, a.Index, b.Proof, b.Index));
+        before.Cams.Select(c => (renames.Now(c.Name), c)),
+        after.Cams.Select(c => (c.Name, c)),
+        (name, a, b) => Of(name, a, b, Closes(before, a) && Closes(after, b)));
 
-    private static CamChange Of(string name, Proof was, int i, Proof now, int j)
+    private static CamChange Of(string name, Cam a, Cam b, bool isKnown)
     {
-        var (a, b) = (was.Cams[i], now.Cams[j]);
-        var (x, y) = (was.Machine.Acted[i].Cam.Spec, now.Machine.Acted[j].Cam.Spec);
+        var (x, y) = (a.Spec, b.Spec);
         return new(
             name,
             a,
@@ -46,7 +45,7 @@ public sealed record CamChange(string Name, Cam Before, Cam After, (double Mm, P
                 new("hub diameter", "mm", 2 * a.HubRadius, 2 * b.HubRadius),
                 new("hub length", "mm", x.HubLength ?? PlateParts.HubLength, y.HubLength ?? PlateParts.HubLength),
                 new("hub bore", "mm", a.Bore, b.Bore)),
-            Closes(was, a) && Closes(now, b));
+            isKnown);
     }
 
     private static bool Closes(Proof proof, Cam cam) => proof.SoundCams.Any(s => ReferenceEquals(s.Cam, cam));

@@ -37,6 +37,21 @@ public sealed record CamSpec
     [Key("Bore of the cam; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
     public double? Bore { get; init; }
 
+    /// <summary>The groove that the roller runs in.</summary>
+    [Key("A groove that drives the roller both ways. One of 'groove', 'second' and 'yoke'; with none of them weight or a spring must keep the follower on its cam.")]
+    public GrooveSpec? Groove { get; init; }
+
+    /// <summary>The second disc of a conjugate pair.</summary>
+    [Key("A second disc and follower that bring this one back.")]
+    public SecondSpec? Second { get; init; }
+
+    /// <summary>The yoke round the disc.</summary>
+    [Key("A second flat face, which makes a yoke round the disc.")]
+    public YokeSpec? Yoke { get; init; }
+
+    /// <summary>Whether it drives its follower both ways.</summary>
+    internal bool IsPositive => Groove is not null || Second is not null || Yoke is not null;
+
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }

@@ -14,6 +14,10 @@ public sealed record LimitsSpec
     [Key("Largest pressure angle of a turning follower; 45 if not given.", Unit = "deg", Min = 5, Max = 80)]
     public double? PressureAngleTurning { get; init; }
 
+    /// <summary>Largest play of a positive cam, mm.</summary>
+    [Key("Largest play at reversal of a follower that its cam drives both ways, where it touches the cam; 0.3 if not given.", Unit = "mm", Min = 0.01, Max = 10)]
+    public double? ReturnPlay { get; init; }
+
     /// <summary>Smallest transmission angle, degrees.</summary>
     [Key("Smallest transmission angle of rods and slots; 30 if not given.", Unit = "deg", Min = 1, Max = 80)]
     public double? TransmissionAngle { get; init; }

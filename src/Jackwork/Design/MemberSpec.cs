@@ -1,7 +1,7 @@
 namespace Jackwork.Design;
 
 /// <summary>One moving part and what makes it move.</summary>
-[Section("members", "A member is a rigid moving part with one freedom: a `pivot`, a `slide` or a `guide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has one of the drives below, from `gear` to `cam`. Names are lower-case letters, digits and hyphens.", """
+[Section("members", "A member is a rigid moving part with one freedom: a `pivot`, a `slide` or a `guide`, on the case or `on` another member. Exactly one drive makes it move: it is the one that the crank turns, or it has one of the drives below. Names are lower-case letters, digits and hyphens.", """
     members:
       shaft:
         note: the hand turns this one
@@ -45,6 +45,10 @@ public sealed record MemberSpec
     [Key("Driven by a rod between two pins.")]
     public RodSpec? Rod { get; init; }
 
+    /// <summary>A coupler.</summary>
+    [Key("It is the rod that drives another member, made as a plate that carries things.")]
+    public CouplerSpec? Coupler { get; init; }
+
     /// <summary>Driven by a pin in a slot.</summary>
     [Key("Driven by a pin in a straight slot.")]
     public SlotSpec? Slot { get; init; }
@@ -52,6 +56,18 @@ public sealed record MemberSpec
     /// <summary>Driven as a Geneva wheel.</summary>
     [Key("Driven as a Geneva wheel, one slot for each turn of the driver.")]
     public GenevaSpec? Geneva { get; init; }
+
+    /// <summary>Driven by a summing lever.</summary>
+    [Key("Driven by a summing lever from two members.")]
+    public SumSpec? Sum { get; init; }
+
+    /// <summary>Driven as the arm of a differential.</summary>
+    [Key("Driven as the arm of a differential, by two wheels about its axis.")]
+    public DifferentialSpec? Differential { get; init; }
+
+    /// <summary>Driven as a ratchet wheel.</summary>
+    [Key("Driven as a ratchet wheel, by the pawl of a member that swings.")]
+    public RatchetSpec? Ratchet { get; init; }
 
     /// <summary>Driven by a lantern and its wheel.</summary>
     [Key("Driven by a lantern of pins and a toothed wheel.")]
@@ -61,9 +77,17 @@ public sealed record MemberSpec
     [Key("Driven by a rack and its pinion.")]
     public RackSpec? Rack { get; init; }
 
+    /// <summary>Driven as an intermittent pin wheel.</summary>
+    [Key("Driven as an intermittent pin wheel: turned on during part of the driver's turn, locked for the rest.")]
+    public IntermittentSpec? Intermittent { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }
+
+    /// <summary>Driven by a barrel cam.</summary>
+    [Key("Driven by a barrel cam.")]
+    public BarrelSpec? Barrel { get; init; }
 
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]

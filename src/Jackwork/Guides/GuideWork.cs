@@ -169,6 +169,9 @@ public sealed class GuideWork(Machine machine, int member) : Mechanism(machine, 
         ["sleeveMm"] = ResultJson.Number(Sleeve.To - Sleeve.From),
     };
 
+    /// <summary>The balance of a push on the member at a travel, mm; see <see cref="GuideBalance.Of"/>.</summary>
+    public GuideBalance Balance(double travel, (Vec3 Line, Point3 At) push) => GuideBalance.Of(Joint, travel, push, (Towards, Spec.PinAt), Sleeve, Rod / 2);
+
     private GuideJointSpec Spec => Machine.Design.Members[Name].Guide!;
 
     private BodySpec? Body => Machine.Design.Members[Name].Body;

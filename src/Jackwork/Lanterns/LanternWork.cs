@@ -149,7 +149,7 @@ public sealed class LanternWork(Machine machine, LanternDrive drive) : Mechanism
     private Plate OnShaft(string name, int member, Outline rim, double round, double from, double to, string note)
     {
         var (a, b) = Reach(member, from, to);
-        return new($"{Name} lantern {name}", member, rim, Plate.On(Machine.Members[member].Joint), a, b) { Round = round, Note = note };
+        return new($"{Name} lantern {name}", member, rim, Plate.On(Machine.Members[member].Joint), a, b) { Shell = (Outline.Circle(Point2.Origin, round), []), Note = note };
     }
 
     private PlateHub HubOf(int member, double diameter) => new(diameter, drive.Spec.HubLength, Faces(member) > 0, drive.Spec.Grub);

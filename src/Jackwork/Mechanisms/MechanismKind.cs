@@ -1,42 +1,41 @@
+using Jackwork.Barrels;
+using Jackwork.Cams;
+using Jackwork.Checks;
+using Jackwork.Differentials;
 using Jackwork.Geneva;
 using Jackwork.Guides;
 using Jackwork.Lanterns;
+using Jackwork.Linkages;
 using Jackwork.Motion;
+using Jackwork.Pins;
 using Jackwork.Racks;
+using Jackwork.Ratchets;
+using Jackwork.Sums;
 
 namespace Jackwork.Mechanisms;
 
 /// <summary>A kind of mechanism.</summary>
 /// <param name="List">Key of its list in the result.</param>
-/// <param name="Of">The mechanism of this kind that a member's drive or joint is made of; null where it is of another.</param>
-internal sealed record MechanismKind(string List, Func<Motion.Motion, int, Mechanism?> Of)
+/// <param name="In">Those of a machine, in the order of its members. Most follow from the drives and joints alone; a rack takes its length from the motion, a groove its walls from the cams, which are then worked out.</param>
+internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechanism>> In)
 {
-    private MechanismKind(string list, Func<Machine, int, Mechanism?> of)
-        : this(list, (Motion.Motion motion, int member) => of(motion.Machine, member))
-    {
-    }
-
     /// <summary>All kinds, in the order of the result.</summary>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
+        Driven<CouplerDrive>("couplers", (m, d) => new CouplerWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
+        Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),
+        Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
+        Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
         Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
-        new("racks", (motion, m) => motion.Machine.Drives[m] is RackDrive drive ? new RackWork(motion, drive) : null),
-        new("guides", (machine, m) => machine.Members[m].Joint.Kind == JointKind.Guide ? new GuideWork(machine, m) : null),
-    ];
-
-    /// <summary>All mechanisms of a machine, each with the key of its list.</summary>
-    /// <param name="motion">Its performance, of which some take their sizes: a rack is as long as its travel.</param>
-    public static IReadOnlyList<(string List, Mechanism Work)> In(Motion.Motion motion) =>
-    [
-        .. from kind in All
-           from member in Enumerable.Range(0, motion.Machine.Members.Count)
-           let work = kind.Of(motion, member)
-           where work is not null
-           select (kind.List, work),
+        new("racks", proof => proof.Machine.Drives.OfType<RackDrive>().Select(d => new RackWork(proof.Motion, d))),
+        Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
+        new("guides", proof => Enumerable.Range(0, proof.Machine.Members.Count).Where(m => proof.Machine.Members[m].Joint.Kind == JointKind.Guide).Select(m => new GuideWork(proof.Machine, m))),
+        new("positiveCams", PositiveCamWork.Of),
+        new("barrels", BarrelWork.Of),
     ];
 
     private static MechanismKind Driven<T>(string list, Func<Machine, T, Mechanism> make)
         where T : Drive =>
-        new(list, (machine, m) => machine.Drives[m] is T drive ? make(machine, drive) : null);
+        new(list, proof => proof.Machine.Drives.OfType<T>().Select(d => make(proof.Machine, d)));
 }

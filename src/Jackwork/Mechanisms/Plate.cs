@@ -21,6 +21,9 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
     /// <summary>What is cut out of it, each counter-clockwise: a plate without bore may have one about the origin.</summary>
     public ImmutableArray<Outline> Openings { get; init; } = [];
 
+    /// <summary>What stands for outside and openings where clearance is asked, such as the tip circle of teeth; null where they do themselves. One that is round about the origin without openings is held as the cylinder that it is.</summary>
+    public (Outline Rim, ImmutableArray<Outline> Openings)? Shell { get; init; }
+
     /// <summary>Holes to drill, filled by what stands in them.</summary>
     public ImmutableArray<Hole> Holes { get; init; } = [];
 
@@ -30,11 +33,11 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
     /// <summary>Its hub; null for none.</summary>
     public PlateHub? Hub { get; init; }
 
-    /// <summary>Radius of the cylinder that stands for it where parts must clear each other, mm, such as the tip circle of a toothed wheel; null where its outline does.</summary>
-    public double? Round { get; init; }
-
     /// <summary>What is engraved on it beside its name.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>Whether it floats between the two pins of its member's drive, as a rod does; its frame is then seen from the link's (see <see cref="Parts.RodFrame"/>).</summary>
+    public bool OnLink { get; init; }
 
     /// <summary>What it is made of.</summary>
     public Material Material { get; init; } = Material.Named("birch-plywood");

@@ -9,4 +9,4 @@ namespace Jackwork.Motion;
 /// <param name="Chart">The chart, in rad or mm over rad of the shaft.</param>
 /// <param name="Chain">The relations from the acted member back to the follower, nearest to the figure first; empty if the follower itself is acted.</param>
 /// <param name="Cam">The cam at the root of the chain.</param>
-public sealed record Acted(int Member, int Shaft, int Sense, TimingChart Chart, IReadOnlyList<Relation> Chain, CamDrive Cam);
+public sealed record Acted(int Member, int Shaft, int Sense, TimingChart Chart, IReadOnlyList<Relation> Chain, FollowerDrive Cam);

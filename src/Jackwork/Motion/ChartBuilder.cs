@@ -44,13 +44,13 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
 
             if (turns[cam.Driver] is null)
             {
-                problems.Add($"members.{names[cam.Driven]}.cam.on", $"'{names[cam.Driver]}' carries a cam but no train of wheels ties it to the crank", "Gear it to the crank");
+                problems.Add($"members.{names[cam.Driven]}.{cam.Kind}.on", $"'{names[cam.Driver]}' carries a cam but no train of wheels ties it to the crank", "Gear it to the crank");
                 continue;
             }
 
             if (!ShaftTurn.IsEven(drives, cam.Driver))
             {
-                problems.Add($"members.{names[cam.Driven]}.cam.on", $"'{names[cam.Driver]}' stands still at times, and a cam on such a shaft is not worked out", "Put the cam on a shaft that turns evenly; its chart may still run over this one");
+                problems.Add($"members.{names[cam.Driven]}.{cam.Kind}.on", $"'{names[cam.Driver]}' stands still at times, and a cam on such a shaft is not worked out", "Put the cam on a shaft that turns evenly; its chart may still run over this one");
                 continue;
             }
 
@@ -121,7 +121,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
         return null;
     }
 
-    private List<Relation> Chain(IReadOnlyList<Drive> drives, int member, string path, out CamDrive? cam)
+    private List<Relation> Chain(IReadOnlyList<Drive> drives, int member, string path, out FollowerDrive? cam)
     {
         var chain = new List<Relation>();
         var at = member;
@@ -129,7 +129,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
         {
             switch (drives[at])
             {
-                case CamDrive c:
+                case FollowerDrive c:
                     cam = c;
                     return chain;
                 case Relation { GoesBack: false } r:

@@ -26,6 +26,9 @@ public abstract class Drive(int driver, int driven)
     /// <summary>Its key in the format, such as gear or rod.</summary>
     public abstract string Kind { get; }
 
+    /// <summary>All members that move the driven: the driver, and a second one where two of them act together.</summary>
+    internal virtual IReadOnlyList<int> Drivers => [Driver];
+
     /// <summary>The trade's words for it.</summary>
     public virtual string Word => Kind;
 
@@ -36,7 +39,22 @@ public abstract class Drive(int driver, int driven)
     /// <summary>The places that it is drawn with, such as its pins: each with what stands there and, where it has one, its direction. No name but that of a place is told twice.</summary>
     /// <param name="nameOf">Name of a member.</param>
     public virtual IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [];
+
+    /// <summary>The rod or bar that floats between two pins of it; null where there is none.</summary>
+    public virtual Link? Link => null;
+
+    /// <summary>The pins by which it takes hold of members, as drawn, each with the member that must carry it.</summary>
+    public virtual IEnumerable<(int Member, Point3 At)> Pins => [];
+
+    /// <summary>The drive as it is where its driver goes round forward (+1) or back (-1): some are made for one way round.</summary>
+    internal virtual Drive TurnedBy(int way) => this;
 }
+
+/// <summary>What floats between two pins, as drawn.</summary>
+/// <param name="From">One pin, with the index of its member.</param>
+/// <param name="To">The other.</param>
+/// <param name="Hinge">A member, or the case, with the direction on it that tells how the link lies about itself; null where the axes of the two members tell.</param>
+public sealed record Link((int Member, Point3 At) From, (int Member, Point3 At) To, (int Member, Vec3 Axis)? Hinge = null);
 
 /// <summary>The hand on the handle: the member's coordinate is the crank angle.</summary>
 public sealed class CrankDrive(int driven) : Drive(Member.Case, driven)
@@ -57,8 +75,15 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
     /// <summary>Turns of the driven for a turn of the driver, signed about their axes as drawn, for wheels; evenly or a step at a time. Null for all else.</summary>
     internal virtual Rational? TurnsOfDriven => null;
 
+    /// <summary>Turns of the driven for those of its drivers, all signed about their axes as drawn; null where no train of wheels tells them.</summary>
+    /// <param name="turns">Turns of each member; null where not known.</param>
+    internal virtual Rational? TurnsFrom(IReadOnlyList<Rational?> turns) => TurnsOfDriven is { } ratio && turns[Driver] is { } t ? t * ratio : null;
+
     /// <summary>Whether the driver follows from the driven at every position, so that a chart can be worked back through it.</summary>
     internal virtual bool GoesBack => true;
+
+    /// <summary>Whether its branch tells on which side of a dead centre it stands; else it counts something.</summary>
+    internal virtual bool BranchIsSide => true;
 
     /// <summary>Whether it only works from a driver that goes round evenly or a step at a time, tied to the crank by wheels.</summary>
     internal virtual bool NeedsShaft => false;
@@ -71,6 +96,12 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
 
     /// <summary>The driver's coordinate, rad, for the driven's; where that stands still, the one at which it comes to stand, the driver going forward (+1) or back (-1).</summary>
     internal virtual double TurnedBack(double driven, int forward) => driven / TurnsOfDriven!.Value.Value;
+
+    /// <summary>The driven's coordinate, rad, of any number of turns, at a crank angle, where it is tied to the crank.</summary>
+    internal virtual double TurnedAt(Machine machine, double crank) => Turned(ShaftTurn.At(machine, Driver, crank));
+
+    /// <summary>The crank angle at which the driven's coordinate is <paramref name="driven"/>, rad, where it is tied to the crank; where that stands still, the one at which it comes to stand.</summary>
+    internal virtual double CrankAt(Machine machine, double driven) => ShaftTurn.Crank(machine, Driver, TurnedBack(driven, machine.Turns[Driver]!.Value.Numerator.Sign));
 
     /// <summary>Whether the driven turns evenly where the driver does; asked only where <see cref="TurnsOfDriven"/> is not null.</summary>
     internal virtual bool IsEven => true;

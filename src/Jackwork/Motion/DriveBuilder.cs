@@ -44,7 +44,7 @@ internal sealed class DriveBuilder(DesignSpec spec, IReadOnlyList<Member> member
         }
 
         var (kind, drive) = given[0];
-        return Driver(drive!.Value.Driver, m, $"{path}.{kind.Key}.{kind.DriverKey}") is { } d ? drive.Value.Make(new(members, d, m, $"{path}.{kind.Key}", problems)) : null;
+        return Driver(drive!.Value.Driver, m, $"{path}.{kind.Key}.{kind.DriverKey}") is { } d ? drive.Value.Make(new(members, d, m, $"{path}.{kind.Key}", i => spec.Members[names[i]], problems)) : null;
     }
 
     private CrankDrive? Crank(int m, string path)

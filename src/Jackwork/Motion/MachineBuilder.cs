@@ -46,6 +46,7 @@ public static class MachineBuilder
         var drives = new DriveBuilder(spec, members, joints.Unsound, problems).Build();
         var crank = members.ToList().FindIndex(m => m.Name == spec.Crank.Turns);
         var turns = drives is null ? null : Trains.Turns(members, drives, crank);
+        drives = drives is null ? null : [.. drives.Select(d => d.Driver >= 0 && turns![d.Driver] is { } driver ? d.TurnedBy(driver.Numerator.Sign) : d)];
         NoteUntied(members, drives, turns, problems);
         var acted = new ChartBuilder(spec, members, joints.Unsound, drives, turns, problems).Build();
         var rules = new RuleBuilder(spec, members, turns, problems).Build();
@@ -56,8 +57,25 @@ public static class MachineBuilder
         }
 
         NoteUnclearBranches(members, plan, problems);
-        return Trains.Whole(turns!, drives!, acted, problems) is { } performance
-            ? new(spec, members, drives!, acted, rules, turns!, performance, crank) { Plan = plan, Meshes = meshes }
+        if (Trains.Whole(turns!, drives!, acted, problems) is not { } performance)
+        {
+            return null;
+        }
+
+        var machine = new Machine(spec, members, drives!, acted, rules, turns!, performance, crank) { Plan = plan, Meshes = meshes };
+        return plan.Acts.Where(a => a.Relation is RatchetDrive && problems.IsEmpty).Aggregate(machine, (m, a) => Fed(m, a.Member, problems) ?? m);
+    }
+
+    // The machine with what a ratchet's arm does to its wheel known: the arm's motion is solved while the wheel still stands.
+    private static Machine? Fed(Machine machine, int wheel, ProblemList problems)
+    {
+        var ratchet = (RatchetDrive)machine.Drives[wheel];
+        var arm = Motion.Solve(machine).Of(ratchet.Driver);
+        Drive[] drives = [.. machine.Drives];
+        drives[wheel] = ratchet.Fed(arm, machine.Performance.CrankTurns);
+        var turns = Trains.Turns(machine.Members, drives, machine.Crank);
+        return Order(machine.Members, drives, machine.Acted, problems) is { } plan && Trains.Whole(turns, drives, machine.Acted, problems) is { } performance
+            ? new(machine.Design, machine.Members, drives, machine.Acted, machine.Rules, turns, performance, machine.Crank) { Plan = plan, Meshes = machine.Meshes }
             : null;
     }
 

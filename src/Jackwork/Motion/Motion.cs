@@ -102,10 +102,10 @@ public sealed class Motion
         branchesFrom.Add((step, pass.Branches.ToArray()));
         for (var k = 0; k < before.Length; k++)
         {
-            if (before[k] != pass.Branches[k])
+            var act = Machine.Plan.Acts[k];
+            if (before[k] != pass.Branches[k] && act.Relation!.BranchIsSide)
             {
-                var act = Machine.Plan.Acts[k];
-                deadCentres.Add(new(act.Relation!, act.Unknown, Machine.Performance.At(step)));
+                deadCentres.Add(new(act.Relation, act.Unknown, Machine.Performance.At(step)));
             }
         }
     }

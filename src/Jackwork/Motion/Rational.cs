@@ -35,6 +35,9 @@ public readonly record struct Rational
     /// <summary>Magnitude.</summary>
     public Rational Abs() => new(BigInteger.Abs(Numerator), Denominator);
 
+    /// <summary>Sum.</summary>
+    public static Rational operator +(Rational a, Rational b) => new(a.Numerator * b.Denominator + b.Numerator * a.Denominator, a.Denominator * b.Denominator);
+
     /// <summary>Product.</summary>
     public static Rational operator *(Rational a, Rational b) => new(a.Numerator * b.Numerator, a.Denominator * b.Denominator);
 

@@ -50,6 +50,12 @@ public sealed class RodDrive : Relation
         ($"pin on {nameOf(Driven)} of the rod from {nameOf(Driver)}", DrivenPin, null),
     ];
 
+    /// <inheritdoc/>
+    public override Link Link => new((Driver, DriverPin), (Driven, DrivenPin));
+
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => [(Driver, DriverPin), (Driven, DrivenPin)];
+
     internal override IEnumerable<int> Needs(End unknown)
     {
         var (x, y) = Ends(unknown);

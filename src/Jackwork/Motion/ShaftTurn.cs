@@ -7,21 +7,21 @@ public static class ShaftTurn
     public static bool IsEven(IReadOnlyList<Drive> drives, int shaft) => drives[shaft] switch
     {
         CrankDrive => true,
-        Relation { TurnsOfDriven: not null, IsEven: true } r => IsEven(drives, r.Driver),
+        Relation { TurnsOfDriven: not null, IsEven: true } or DifferentialDrive => drives[shaft].Drivers.All(d => IsEven(drives, d)),
         _ => false,
     };
 
     /// <summary>The shaft's coordinate at a crank angle, rad of any number of turns.</summary>
     public static double At(Machine machine, int shaft, double crank) => machine.Drives[shaft] switch
     {
-        Relation r => r.Turned(At(machine, r.Driver, crank)),
+        Relation r => r.TurnedAt(machine, crank),
         _ => crank,
     };
 
     /// <summary>The crank angle at which the shaft's coordinate is <paramref name="angle"/>, rad; where it stands there, that at which it comes to stand.</summary>
     public static double Crank(Machine machine, int shaft, double angle) => machine.Drives[shaft] switch
     {
-        Relation r => Crank(machine, r.Driver, r.TurnedBack(angle, machine.Turns[r.Driver]!.Value.Numerator.Sign)),
+        Relation r => r.CrankAt(machine, angle),
         _ => angle,
     };
 }

@@ -78,6 +78,9 @@ public sealed class SlotDrive : Relation
     /// <inheritdoc/>
     public override IEnumerable<(string What, Point3 At, Vec3? Towards)> Places(Func<int, string> nameOf) => [($"pin on {nameOf(PinOn)} in the slot of {nameOf(SlotIn)}", Pin, Along)];
 
+    /// <inheritdoc/>
+    public override IEnumerable<(int Member, Point3 At)> Pins => [(PinOn, Pin), (SlotIn, Pin)];
+
     private bool SlotUnknown(End unknown) => At(unknown) == SlotIn;
 
     internal override IEnumerable<int> Needs(End unknown) => SlotUnknown(unknown)

@@ -17,22 +17,47 @@ internal static class Trains
             changed = false;
             foreach (var r in drives.OfType<Relation>())
             {
-                if (r.TurnsOfDriven is { } ratio && turns[r.Driver] is { } t && turns[r.Driven] is null)
+                if (turns[r.Driven] is null && AreEven(r) && r.TurnsFrom(turns) is { Numerator.IsZero: false } t)
                 {
-                    turns[r.Driven] = t * ratio;
+                    turns[r.Driven] = t;
                     changed = true;
                 }
             }
         }
 
         return turns;
+
+        // Of two drivers together only a fixed ratio makes a shaft: where one stands at times the sum has no turn of its own.
+        bool AreEven(Relation r) => r.Drivers.Count == 1 || r.Drivers.All(d => turns[d] is not null && ShaftTurn.IsEven(drives, d));
+    }
+
+    // Turns of a member for a turn of the crank where what only swings to and fro counts as none: whole turns bring all back all the same.
+    private static Rational Net(IReadOnlyList<Rational?> turns, IReadOnlyList<Drive> drives, int member)
+    {
+        if (turns[member] is { } known)
+        {
+            return known;
+        }
+
+        if (drives[member] is not Relation r)
+        {
+            return Rational.Zero;
+        }
+
+        var net = new Rational?[turns.Count];
+        foreach (var d in r.Drivers)
+        {
+            net[d] = Net(turns, drives, d);
+        }
+
+        return r.TurnsFrom(net) ?? Rational.Zero;
     }
 
     /// <summary>The least whole number of crank turns that makes every shaft's turns whole, and the steps to solve it at.</summary>
     public static Performance? Whole(IReadOnlyList<Rational?> turns, IReadOnlyList<Drive> drives, IReadOnlyList<Acted> acted, ProblemList problems)
     {
-        var whole = turns.Where(t => t is not null).Aggregate(BigInteger.One, (lcm, t) => lcm / BigInteger.GreatestCommonDivisor(lcm, t!.Value.Denominator) * t.Value.Denominator);
-        var paced = drives.Where(d => d is not RatioDrive).Select(d => d.Driver).Concat(acted.Select(a => a.Shaft)).Where(s => s != Member.Case).Select(s => turns[s]).OfType<Rational>().ToList();
+        var whole = Enumerable.Range(0, turns.Count).Select(m => Net(turns, drives, m)).Aggregate(BigInteger.One, (lcm, t) => lcm / BigInteger.GreatestCommonDivisor(lcm, t.Denominator) * t.Denominator);
+        var paced = drives.Where(d => d is not RatioDrive).SelectMany(d => d.Drivers).Concat(acted.Select(a => a.Shaft)).Where(s => s != Member.Case).Select(s => turns[s]).OfType<Rational>().ToList();
         var fastest = paced.Count == 0 ? Rational.One : paced.Select(t => t.Abs()).MaxBy(t => t.Value);
         var steps = whole * fastest.Numerator / fastest.Denominator * Performance.StepsPerTurn;
         var most = Performance.Most(turns.Count);

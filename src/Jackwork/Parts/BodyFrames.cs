@@ -34,11 +34,11 @@ public sealed class BodyFrames
             return OfMember(body.Member, place, seenFrom);
         }
 
-        var rod = (RodDrive)machine.Drives[body.Member];
-        var hinge = RodFrame.Hinge(machine, rod);
+        var link = machine.Drives[body.Member].Link!;
+        var hinge = RodFrame.Hinge(machine, link);
         return RodFrame.Of(
-            OfMember(rod.Driver, place, Member.Case).Apply(rod.DriverPin),
-            OfMember(rod.Driven, place, Member.Case).Apply(rod.DrivenPin),
+            OfMember(link.From.Member, place, Member.Case).Apply(link.From.At),
+            OfMember(link.To.Member, place, Member.Case).Apply(link.To.At),
             OfMember(hinge.Member, place, Member.Case).Apply(hinge.Axis));
     }
 
@@ -104,8 +104,8 @@ public sealed class BodyFrames
 
         var b = q[(i + 1) % q.Length];
 
-        // A shaft that goes round starts again at the seam.
-        var next = i + 1 == q.Length && machine.Turns[m] is { } turns ? b.Value + turns.Value * machine.Performance.Length : b.Value;
+        // What goes round starts again at the seam.
+        var next = i + 1 == q.Length && machine.Members[m].Joint.Kind == JointKind.Pivot ? b.Value + Math.Tau * Math.Round((a.Value - b.Value) / Math.Tau) : b.Value;
         return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
     }
 }

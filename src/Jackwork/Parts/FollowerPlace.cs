@@ -11,7 +11,7 @@ internal static class FollowerPlace
     public static Point3? Middle(Machine machine, Cam cam)
     {
         var joint = machine.Members[cam.FollowerMember].Joint;
-        var drawn = ((CamDrive)machine.Drives[cam.FollowerMember]).Spec.Follower.At;
+        var drawn = cam.Spec.Follower.At;
         return cam.Follower switch
         {
             // Turned about the lever's axis by the set-over, counted about the shaft's direction.
@@ -20,6 +20,10 @@ internal static class FollowerPlace
             _ => null,
         };
     }
+
+    /// <summary>The middle of the roller or round end on the second disc of a conjugate pair, with its radius; null where there is none.</summary>
+    public static (Point3 At, double Radius)? Second(Cam cam) =>
+        cam.Spec.Second is { Follower: { Flat: null } second } ? (second.At, (second.Roller ?? second.Round!.Value) / 2) : null;
 
     private static Point3 Turned(Joint joint, Point3 p, double angle)
     {

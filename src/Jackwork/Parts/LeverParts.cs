@@ -25,14 +25,14 @@ internal static class LeverParts
 
     private static readonly Material Steel = Material.Named("steel");
 
-    /// <summary>The parts of every member that is no shaft and not bare.</summary>
+    /// <summary>The parts of every member that is neither shaft nor coupler and not bare.</summary>
     public static IEnumerable<Part> Of(Proof proof)
     {
         var machine = proof.Machine;
         for (var m = 0; m < machine.Members.Count; m++)
         {
             var body = machine.Design.Members[machine.Members[m].Name].Body;
-            if (ShaftParts.IsShaft(machine, m) || body is { Bare: true })
+            if (ShaftParts.IsShaft(machine, m) || machine.Drives[m] is CouplerDrive || body is { Bare: true })
             {
                 continue;
             }
@@ -53,25 +53,8 @@ internal static class LeverParts
     /// <summary>What the shaft, axle or slide rod of a member is made of.</summary>
     public static Material AxleMaterial(Design.BodySpec? body) => Material.Named(body?.AxleMaterial ?? "steel");
 
-    /// <summary>The pins at which rods and slots take hold of a member, as drawn.</summary>
-    public static IEnumerable<Point3> Pins(Machine machine, int m)
-    {
-        foreach (var d in machine.Drives)
-        {
-            switch (d)
-            {
-                case RodDrive r when r.Driver == m:
-                    yield return r.DriverPin;
-                    break;
-                case RodDrive r when r.Driven == m:
-                    yield return r.DrivenPin;
-                    break;
-                case SlotDrive s when s.PinOn == m || s.SlotIn == m:
-                    yield return s.Pin;
-                    break;
-            }
-        }
-    }
+    /// <summary>The pins at which drives take hold of a member, as drawn.</summary>
+    public static IEnumerable<Point3> Pins(Machine machine, int m) => machine.Drives.SelectMany(d => d.Pins).Where(p => p.Member == m).Select(p => p.At);
 
     private static IEnumerable<Part> Lever(Proof proof, int m, Design.BodySpec? body)
     {
@@ -107,6 +90,10 @@ internal static class LeverParts
         if (touch is { } t)
         {
             yield return make.Bar(" roller arm", first, t);
+            if (FollowerPlace.Second(roller!) is { } second)
+            {
+                yield return make.Bar(" second roller arm", first, second.At);
+            }
         }
 
         var axle = body?.Axle ?? Axle;
@@ -145,13 +132,13 @@ internal static class LeverParts
         var cam = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
         var touch = cam is null ? null : FollowerPlace.Middle(machine, cam);
         var through = machine.Design.Members[machine.Members[m].Name].Slide!.Through;
-        if ((through ?? pin ?? touch) is not { } p)
+        var diameter = body?.Axle ?? SlideRod;
+        if ((through ?? pin ?? (InGroove(cam) ? BesideCam(machine, m, touch!.Value, diameter / 2) : touch)) is not { } p)
         {
             yield break;
         }
 
-        // Round its pin; on a roller alone it stands as a stem, away from the cam.
-        var diameter = body?.Axle ?? SlideRod;
+        // Round its pin; on a roller alone it stands as a stem, away from the cam; where that runs in a groove, before the disc.
         if (diameter == 0)
         {
             yield break;
@@ -171,7 +158,7 @@ internal static class LeverParts
         }
     }
 
-    // The roller or round end in the plane of its cam, and the pin that carries it.
+    // The rollers or round ends in the planes of their cams, and the pins that carry them.
     private static IEnumerable<Part> Contact(Proof proof, int m)
     {
         var machine = proof.Machine;
@@ -180,16 +167,24 @@ internal static class LeverParts
             yield break;
         }
 
-        var spec = ((CamDrive)machine.Drives[m]).Spec;
-        var radius = (spec.Follower.Roller ?? spec.Follower.Round!.Value) / 2;
+        var (drive, serves) = ((CamDrive)machine.Drives[m], PlateParts.Serving(cam));
         var along = machine.Members[cam.Shaft].Joint.Along;
-        var half = (spec.Thickness ?? PlateParts.Thickness) / 2;
-        yield return new($"{cam.Name} roller", PartKind.Roller, new(m), [ConvexPiece.Cylinder(middle + -half * along, middle + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass"));
+        var half = (drive.Spec.Thickness ?? PlateParts.Thickness) / 2;
+        var body = machine.Design.Members[machine.Members[m].Name].Body;
         var carrying = Pins(machine, m).Cast<Point3?>().FirstOrDefault()
-            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? BesideCam(machine, m, middle, (machine.Design.Members[machine.Members[m].Name].Body?.Thickness ?? Thickness) / 2) : null);
-        if (carrying is { } pin && (pin - middle).Dot(along) is var off && Math.Abs(off) > half)
+            ?? (machine.Members[m].Joint.Kind == JointKind.Pivot ? BesideCam(machine, m, middle, (body?.Thickness ?? Thickness) / 2)
+                : InGroove(cam) ? machine.Design.Members[machine.Members[m].Name].Slide!.Through ?? BesideCam(machine, m, middle, (body?.Axle ?? SlideRod) / 2)
+                : null);
+        var first = (At: middle, Radius: (drive.Spec.Follower.Roller ?? drive.Spec.Follower.Round!.Value) / 2);
+        foreach (var (name, (at, radius)) in FollowerPlace.Second(cam) is { } second ? [("roller", first), ("second roller", second)] : ((string, (Point3, double))[])[("roller", first)])
         {
-            yield return new($"{cam.Name} roller pin", PartKind.Pin, new(m), [ConvexPiece.Cylinder(middle, middle + off * along, Math.Min(PinDiameter, radius) / 2)], Math.PI * PinDiameter * PinDiameter / 4 * Math.Abs(off), Steel);
+            yield return new($"{cam.Name} {name}", PartKind.Roller, new(m), [ConvexPiece.Cylinder(at + -half * along, at + half * along, radius)], Math.PI * radius * radius * 2 * half, Material.Named("brass")) { Serves = serves };
+            if (carrying is { } pin && (pin - at).Dot(along) is var off && Math.Abs(off) > half)
+            {
+                yield return new($"{cam.Name} {name} pin", PartKind.Pin, new(m), [ConvexPiece.Cylinder(at, at + off * along, Math.Min(PinDiameter, radius) / 2)], Math.PI * PinDiameter * PinDiameter / 4 * Math.Abs(off), Steel) { Serves = serves };
+            }
         }
     }
+
+    private static bool InGroove(Cams.Cam? cam) => cam?.Return is Cams.GrooveWall;
 }

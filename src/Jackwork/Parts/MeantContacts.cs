@@ -1,3 +1,4 @@
+using Jackwork.Geometry;
 using Jackwork.Motion;
 
 namespace Jackwork.Parts;
@@ -5,8 +6,8 @@ namespace Jackwork.Parts;
 /// <summary>How far each pair of parts must keep apart, and which are meant to touch.</summary>
 /// <remarks>
 /// Left out are parts of one body, and contacts that are judged elsewhere by their exact shapes: a follower on its own cam (the run on
-/// the cams as cut), teeth in mesh, pins in slots, the parts of one mechanism (its own checks). Left out too are a rod and what holds its ends, a lever and
-/// the axle through it, and what the design names under <c>touching</c>, since these are drawn one within the other.
+/// the cams as cut), teeth in mesh, pins in slots, the parts of one mechanism (its own checks). Left out too are a rod and what holds its ends, a lever or a mechanism's plate and
+/// the axle or shaft through it, and what the design names under <c>touching</c>, since these are drawn one within the other.
 /// A shaft or axle may touch the board that it runs in, but no deeper than <see cref="JournalDepth"/>.
 /// </remarks>
 public sealed class MeantContacts
@@ -55,7 +56,7 @@ public sealed class MeantContacts
             return least;
         }
 
-        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b))
+        if (IsFollower(a, b) || IsMesh(a, b) || IsOnAxle(a, b) || HoldsRod(a, b) || HoldsRod(b, a) || IsSlot(a, b) || IsOneMechanism(a, b) || IsCouplerPin(a, b) || IsCouplerPin(b, a))
         {
             return null;
         }
@@ -100,27 +101,38 @@ public sealed class MeantContacts
         a.Kind == PartKind.Wheel && b.Kind == PartKind.Wheel
         && machine.Drives.OfType<GearDrive>().Any(d => (d.Driver, d.Driven) == (a.Body.Member, b.Body.Member) || (d.Driver, d.Driven) == (b.Body.Member, a.Body.Member));
 
+    // A pin of a coupler stands in what it joins: the coupler's carrier and the member at its other end.
+    private bool IsCouplerPin(Part pin, Part held) =>
+        pin is { Kind: PartKind.Pin, Serves: { } s } && machine.Drives[s.Member] is CouplerDrive c
+        && !held.Body.IsRod && (held.Body.Member == c.Driver || held.Body.Member == machine.Members[c.Driven].Carrier);
+
     private static bool IsOneMechanism(Part a, Part b) => a.Serves is { } one && b.Serves == one;
 
-    // Levers on an axle that runs along their own axis.
+    // Levers, and plates of mechanisms with their hubs, that turn or stand on an axle or a shaft along their own axis.
     private bool IsOnAxle(Part a, Part b)
     {
-        var axle = a.Bears is not null ? a : b;
+        var axle = Runs(a) is not null ? a : b;
         var other = axle == a ? b : a;
-        if (axle.Bears is not { } bears || other.Body.Member == Member.Case || other.Body.IsRod || other.Kind != PartKind.Lever)
+        if (Runs(axle) is not { } bears || other.Body.IsRod || other.Kind is not (PartKind.Lever or PartKind.Plate or PartKind.Hub))
         {
             return false;
         }
 
-        var (j, k) = (machine.Members[bears].Joint, machine.Members[other.Body.Member].Joint);
-        return bears == other.Body.Member || (k.Kind == JointKind.Pivot && j.Along.Cross(k.Along).Length < SameLine && (k.Through - j.Through).Across(j.Along).Length < SameLine);
+        var j = machine.Members[bears].Joint;
+        bool Along(Point3 through, Vec3 along) => j.Along.Cross(along).Length < SameLine && (through - j.Through).Across(j.Along).Length < SameLine;
+        return bears == other.Body.Member
+            || ((other.Body.Member == Member.Case ? other.Kind != PartKind.Lever : machine.Members[other.Body.Member].Joint is { Kind: JointKind.Pivot } k && Along(k.Through, k.Along))
+                && (other.Kind == PartKind.Lever || (other.Plates is [{ Frame: var f }, ..] && Along(f.Origin, f.Z))));
     }
+
+    // The member along whose axis an axle or shaft runs; null for all else.
+    private static int? Runs(Part p) => p.Bears ?? (p.Kind == PartKind.Shaft && p.RoundAbout is not null && p.Body.Member != Member.Case && !p.Body.IsRod ? p.Body.Member : null);
 
     /// <summary>Distance and sine within which two axes are one, mm.</summary>
     private const double SameLine = 1e-6;
 
     private bool HoldsRod(Part rod, Part held) =>
-        rod.Body.IsRod && !held.Body.IsRod && (held.Body.Member == rod.Body.Member || held.Body.Member == machine.Drives[rod.Body.Member].Driver);
+        rod.Body.IsRod && !held.Body.IsRod && (held.Body.Member == rod.Body.Member || machine.Drives[rod.Body.Member].Drivers.Contains(held.Body.Member));
 
     private bool IsSlot(Part a, Part b) =>
         machine.Drives.OfType<SlotDrive>().Any(s => (s.PinOn, s.SlotIn) == (a.Body.Member, b.Body.Member) || (s.PinOn, s.SlotIn) == (b.Body.Member, a.Body.Member))

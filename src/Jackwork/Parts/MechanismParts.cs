@@ -12,18 +12,20 @@ internal static class MechanismParts
     /// <summary>A plate and its hub.</summary>
     public static IEnumerable<Part> Of(Machine machine, Plate plate)
     {
-        ImmutableArray<Outline> round = [.. plate.Holes.Select(h => Outline.Circle(h.Centre, h.Diameter / 2)), .. plate.Bore is { } bore ? [Outline.Circle(Point2.Origin, bore / 2)] : (Outline[])[]];
+        ImmutableArray<Outline> bored = [.. plate.Holes.Select(h => Outline.Circle(h.Centre, h.Diameter / 2)), .. plate.Bore is { } bore ? [Outline.Circle(Point2.Origin, bore / 2)] : (Outline[])[]];
 
         // For clearance bores and drilled holes are filled, as they are by their shafts and pins.
         Point3 At(double along) => plate.Frame.Apply(new Point3(0, 0, along));
-        var pieces = plate.Round is { } radius
-            ? [ConvexPiece.Cylinder(At(plate.Bottom), At(plate.Top), radius)]
-            : ConvexCut.Plate(plate.Rim, plate.Openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top);
-        ImmutableArray<Outline> holes = [.. plate.Openings, .. round];
+        var (rim, openings) = plate.Shell ?? (plate.Rim, plate.Openings);
+        var round = plate.Shell is not null && openings.IsEmpty && rim.Segments.All(s => !s.IsLine && s.Centre == Point2.Origin);
+        ImmutableArray<ConvexPiece> pieces = round
+            ? [ConvexPiece.Cylinder(At(plate.Bottom), At(plate.Top), rim.Segments[0].Radius)]
+            : ConvexCut.Plate(rim, openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top);
+        ImmutableArray<Outline> holes = [.. plate.Openings, .. bored];
         var area = plate.Rim.SignedArea - holes.Sum(h => h.SignedArea);
-        yield return new(plate.Name, PartKind.Plate, new(plate.Member), pieces, area * (plate.Top - plate.Bottom), plate.Material)
+        yield return new(plate.Name, PartKind.Plate, new(plate.Member, plate.OnLink), pieces, area * (plate.Top - plate.Bottom), plate.Material)
         {
-            RoundAbout = plate.Round is null ? null : (At(0), (At(1) - At(0)).Unit()),
+            RoundAbout = !round ? null : (At(0), (At(1) - At(0)).Unit()),
             Plates = [new(plate.Rim, holes, plate.Frame, plate.Bottom, plate.Top)],
         };
         if (plate is not { Hub: { } hub, Bore: { } inner })

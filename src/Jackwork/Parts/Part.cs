@@ -71,7 +71,7 @@ public enum PartKind
 
 /// <summary>What a part moves with: the case, a member, or a rod between two pins.</summary>
 /// <param name="Member">Index of the member, or <see cref="Jackwork.Motion.Member.Case"/>; for a rod the member that it drives.</param>
-/// <param name="IsRod">Whether it is the rod that drives that member.</param>
+/// <param name="IsRod">Whether it is the rod or floating bar that drives that member.</param>
 public readonly record struct Body(int Member, bool IsRod = false)
 {
     /// <summary>The fixed frame.</summary>

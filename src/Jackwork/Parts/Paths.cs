@@ -23,9 +23,9 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
     {
         if (body.IsRod)
         {
-            var rod = (RodDrive)machine.Drives[body.Member];
-            var (member, axis) = RodFrame.Hinge(machine, rod);
-            return new RodPath(rod, Of(new(rod.Driver), Member.Case), Of(new(rod.Driven), Member.Case), Of(new(member), Member.Case), axis, bodies.Steps);
+            var link = machine.Drives[body.Member].Link!;
+            var (member, axis) = RodFrame.Hinge(machine, link);
+            return new RodPath(link, Of(new(link.From.Member), Member.Case), Of(new(link.To.Member), Member.Case), Of(new(member), Member.Case), axis, bodies.Steps);
         }
 
         if (body.Member == seenFrom)

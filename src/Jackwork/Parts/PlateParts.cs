@@ -27,14 +27,15 @@ internal static class PlateParts
     /// <summary>The cams and wheels.</summary>
     public static IEnumerable<Part> Of(Proof proof)
     {
-        for (var k = 0; k < proof.Cams.Count; k++)
+        foreach (var cam in proof.Cams)
         {
-            var cam = proof.Cams[k];
-            var spec = proof.Machine.Acted[k].Cam.Spec;
+            var spec = cam.Spec;
             var joint = proof.Machine.Members[cam.Shaft].Joint;
             var half = (spec.Thickness ?? Thickness) / 2;
-            yield return Plate($"{cam.Name} cam", PartKind.Cam, cam.Shaft, joint, cam.AsCut, cam.Station, half, cam.Bore);
-            foreach (var part in Hub($"{cam.Name} cam hub", cam.Shaft, joint, cam.Station, half, cam.HubRadius, cam.Bore, spec.HubLength, spec.HubSide, spec.Grub))
+            var serves = Serving(cam);
+            var face = half + (cam.Return is GrooveWall wall ? wall.Back : 0);
+            yield return Plate($"{cam.Name} cam", PartKind.Cam, cam.Shaft, joint, cam.AsCut, cam.Station, half, cam.Bore) with { Serves = serves };
+            foreach (var part in Hub($"{cam.Name} cam hub", cam.Shaft, joint, cam.Station, face, cam.HubRadius, cam.Bore, spec.HubLength, spec.HubSide, spec.Grub))
             {
                 yield return part;
             }
@@ -48,6 +49,9 @@ internal static class PlateParts
             }
         }
     }
+
+    /// <summary>The mechanism that the disc and the followers of a positive cam belong to; null for a cam with one side.</summary>
+    public static Serving? Serving(Cam cam) => cam.Return is { Word: var word } ? new(cam.FollowerMember, word) : null;
 
     private static IEnumerable<Part> Wheels(Machine machine, GearWork work)
     {

@@ -15,12 +15,17 @@ internal static class RodFrame
     private const double Alike = 1e-9;
 
     /// <summary>The member whose axis tells how the rod lies, and that axis; where neither does, a fixed direction across the rod as drawn, seen from the case.</summary>
-    public static (int Member, Vec3 Axis) Hinge(Machine machine, RodDrive rod)
+    public static (int Member, Vec3 Axis) Hinge(Machine machine, Link link)
     {
-        var x = (rod.DrivenPin - rod.DriverPin).Unit();
+        if (link.Hinge is { } given)
+        {
+            return given;
+        }
+
+        var x = (link.To.At - link.From.At).Unit();
         var best = (Member.Case, x.AnyPerpendicular());
         var most = Slant;
-        foreach (var m in (ReadOnlySpan<int>)[rod.Driver, rod.Driven])
+        foreach (var m in (ReadOnlySpan<int>)[link.From.Member, link.To.Member])
         {
             if (machine.Members[m].Joint is { Turns: true } j && j.Along.Across(x).Length > most + Alike)
             {
@@ -43,5 +48,5 @@ internal static class RodFrame
     }
 
     /// <summary>The frame of a rod as drawn.</summary>
-    public static Frame Drawn(Machine machine, RodDrive rod) => Of(rod.DriverPin, rod.DrivenPin, Hinge(machine, rod).Axis);
+    public static Frame Drawn(Machine machine, Link link) => Of(link.From.At, link.To.At, Hinge(machine, link).Axis);
 }

@@ -15,10 +15,10 @@ internal static class RodParts
     /// <summary>How far a bent end stands out from the run's middle line, mm, and the pin that an eye goes round (common practice, no source).</summary>
     private const double Leg = 6, EyePin = 3;
 
-    /// <summary>The rods.</summary>
+    /// <summary>The rods, but for those in whose place a coupler stands.</summary>
     public static IEnumerable<Part> Of(Machine machine)
     {
-        foreach (var rod in machine.Drives.OfType<RodDrive>())
+        foreach (var rod in machine.Drives.OfType<RodDrive>().Where(r => !machine.Drives.OfType<CouplerDrive>().Any(c => c.Of == r.Driven)))
         {
             var spec = machine.Design.Members[machine.NameOf(rod.Driven)].Rod!;
             var (pieces, length) = Wire(machine, rod, spec);
@@ -33,7 +33,7 @@ internal static class RodParts
     // The wire's pieces, and the length of its middle line, mm.
     private static (ImmutableArray<ConvexPiece> Pieces, double Length) Wire(Machine machine, RodDrive rod, RodSpec spec)
     {
-        var frame = RodFrame.Drawn(machine, rod);
+        var frame = RodFrame.Drawn(machine, rod.Link);
         var wire = spec.Diameter ?? Diameter;
         List<Point3> run = [default, .. (spec.Bends ?? []).Select(b => frame.Undo(b)), new(rod.Length, 0, 0)];
         var (pieces, length) = (ImmutableArray.CreateBuilder<ConvexPiece>(), 0.0);

@@ -64,7 +64,7 @@ internal static class ShaftParts
             .ToList();
         var half = PlateParts.Thickness / 2 + PlateParts.HubLength;
         var reaches = stations.Select(s => (From: s - half, To: s + half))
-            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m).Select(p => MechanismParts.Reach(machine, p)))
+            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && !p.OnLink).Select(p => MechanismParts.Reach(machine, p)))
             .DefaultIfEmpty((From: -half, To: half)).ToList();
         return (reaches.Min(r => r.From), reaches.Max(r => r.To));
     }

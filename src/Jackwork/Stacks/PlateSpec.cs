@@ -12,9 +12,9 @@ internal readonly record struct PlateSpec(double Bore, GrubSize Grub)
     public static Dictionary<string, PlateSpec> Of(Proof proof)
     {
         var specs = new Dictionary<string, PlateSpec>();
-        for (var k = 0; k < proof.Cams.Count; k++)
+        foreach (var cam in proof.Cams)
         {
-            specs.TryAdd($"{proof.Cams[k].Name} cam", new(proof.Cams[k].Bore, GrubSize.Named(proof.Machine.Acted[k].Cam.Spec.Grub)));
+            specs.TryAdd($"{cam.Name} cam", new(cam.Bore, GrubSize.Named(cam.Spec.Grub)));
         }
 
         foreach (var work in proof.Gears.Where(g => g.Pair is not null))

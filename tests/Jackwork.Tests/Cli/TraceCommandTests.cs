@@ -9,6 +9,37 @@ namespace Jackwork.Tests.Cli;
 [Trait("Proof", "property")]
 public sealed class TraceCommandTests
 {
+    // The foot of a leg: its distance from the leg's pin, which goes round with the crank, is kept; speed is the way over time.
+    [Fact]
+    public void PrintsThePathOfAPoint()
+    {
+        var run = Run.Of("trace", ExampleFiles.PathOf("trotting-dog"), "--member", "near-front-leg", "--point", "29.91,29.71,39.7");
+        Assert.Equal((0, ""), (run.Code, run.Messages));
+        var lines = run.Data.TrimEnd().Split(Environment.NewLine);
+        Assert.Equal("crank_deg,time_s,x_mm,y_mm,z_mm,speed_mm_per_s,acceleration_mm_per_s2", lines[0]);
+        var rows = lines[1..].Select(l => l.Split(',').Select(c => double.Parse(c, CultureInfo.InvariantCulture)).ToArray()).ToArray();
+        Assert.Equal((720, 29.91, 29.71, 39.7), (rows.Length, rows[0][2], rows[0][3], rows[0][4]));
+        for (var i = 1; i + 1 < rows.Length; i++)
+        {
+            var t = rows[i][0] * Math.PI / 180;
+            var (dx, dy) = (rows[i][2] - 45 - 9 * Math.Cos(t), rows[i][3] - 106 - 9 * Math.Sin(t));
+            Assert.Equal(Math.Sqrt(24.09 * 24.09 + 76.29 * 76.29), Math.Sqrt(dx * dx + dy * dy), 1e-6);
+            var way = Math.Sqrt(Math.Pow(rows[i + 1][2] - rows[i - 1][2], 2) + Math.Pow(rows[i + 1][3] - rows[i - 1][3], 2));
+            Assert.Equal(way / (rows[i + 1][1] - rows[i - 1][1]), rows[i][5], 0.05);
+        }
+    }
+
+    [Theory]
+    [InlineData("1,2")]
+    [InlineData("1,2,x")]
+    [InlineData("1,2,NaN")]
+    public void APointThatIsNoneIsRefused(string point)
+    {
+        var run = Run.Of("trace", ExampleFiles.PathOf("nodding-bird"), "--member", "head", "--point", point);
+        Assert.Equal((2, ""), (run.Code, run.Data));
+        Assert.Contains($"'--point {point}' is no point", run.Messages, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("nodding-bird", "head", "deg")]
     [InlineData("keeper", "gull", "mm")]

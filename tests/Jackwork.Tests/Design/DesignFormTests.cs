@@ -1,5 +1,6 @@
 using Jackwork.Design;
 using Jackwork.Motion;
+using Jackwork.Motion.Drives;
 using Xunit;
 
 namespace Jackwork.Tests.Design;
@@ -45,7 +46,7 @@ public sealed class DesignFormTests
     {
         // What is left to say after a start is what only the maker knows: no key is missing, none is unknown.
         var form = DesignForm.Of(ExampleFiles.Text("nodding-bird"))!;
-        foreach (var key in new[] { "gear", "belt", "rod", "slot", "geneva", "lantern", "rack", "cam", "body", "guide" })
+        foreach (var key in DriveKind.All.Select(k => k.Key).Append("body").Append("guide"))
         {
             var start = form.At($"members.new.{key}")!.Start;
             var text = DesignText.Add(ExampleFiles.Text("nodding-bird"), "members", "new", $"{{pivot: {{through: [0, 0, 0], along: x}}, {key}: {start}}}").Text;

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Jackwork.Design;
+using Jackwork.Motion.Drives;
 using Jackwork.Motion;
 using Jackwork.Tests.Meshes;
 using Jackwork.Timing.Laws;
@@ -34,7 +35,7 @@ public sealed partial class FormatPageTests
         Assert.True(listed.Count > 50, $"only {listed.Count} keys are listed");
         var plain = new[] { "shift", "note", "cutter", "radius" };
         Assert.All(plain.Take(2), k => Assert.Contains(k + ":", examples, StringComparison.Ordinal));
-        Assert.All(["gear", "belt", "rod", "slot", "geneva", "lantern", "rack", "cam", "pivot", "slide", "guide", "track", "on", "rest", "by", "beats", "points", "above", "below", "between", "facing"], k => Assert.Matches($@"\b{k}:", examples));
+        Assert.All([.. DriveKind.All.Select(k => k.Key), "pivot", "slide", "guide", "track", "on", "rest", "by", "beats", "points", "above", "below", "between", "facing"], k => Assert.Matches($@"\b{k}:", examples));
     }
 
     [Fact]

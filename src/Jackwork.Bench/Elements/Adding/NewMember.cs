@@ -9,7 +9,25 @@ namespace Jackwork.Bench.Elements.Adding;
 internal static class NewMember
 {
     /// <summary>What a member can be driven by.</summary>
-    public static readonly IReadOnlyList<Starter> Starters = [new CamStarter(), new RodStarter(), new GearStarter(), new BeltStarter(), new SlotStarter(), new GenevaStarter(), new LanternStarter(), new RackStarter()];
+    public static readonly IReadOnlyList<Starter> Starters =
+    [
+        new CamStarter(),
+        new CamStarter("groove", "a groove cam", ", groove: {}", 14),
+        new RodStarter(),
+        new GearStarter(),
+        new BeltStarter(),
+        new SlotStarter(),
+        new GenevaStarter(),
+        new LanternStarter(),
+        new RackStarter(),
+        new CouplerStarter(),
+        new IntermittentStarter(),
+        new GuideStarter(),
+        new BarrelStarter(),
+        new SumStarter(),
+        new DifferentialStarter(),
+        new RatchetStarter(),
+    ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
     /// <param name="work">The design as worked out.</param>
@@ -45,6 +63,7 @@ internal static class NewMember
 
     private static string? Refusal(Starter starter, StartSite site, bool slides) =>
         starter.NeedsShaft && !site.IsShaft ? $"'{site.Name}' doesn't go round; {starter.Words} {(starter.Key == "gear" ? "need" : "needs")} a driver that wheels tie to the crank"
+        : starter.NeedsEvenShaft && !site.IsEven ? $"'{site.Name}' stands still at times; {starter.Words} {(starter.Key == "gear" ? "need" : "needs")} a shaft that turns evenly"
         : starter.OnlyTurns && slides ? $"{starter.Words} {(starter.Key == "gear" ? "turn" : "turns")} the member; let it turn, or choose another drive"
         : starter.OnlySlides && !slides ? $"{starter.Words} {(starter.Key == "gear" ? "move" : "moves")} the member along; let it slide, or choose another drive"
         : starter.Refusal(site, slides);

@@ -48,6 +48,12 @@ internal sealed class StartSite
     /// <summary>Whether wheels tie the driver to the crank.</summary>
     public bool IsShaft => Work.Machine.Turns[Driver] is not null;
 
+    /// <summary>Whether it turns evenly with the crank, and not a step at a time.</summary>
+    public bool IsEven => ShaftTurn.IsEven(Work.Machine.Drives, Driver);
+
+    /// <summary>What puts a member on the driver's carrier, as the beginning of its value; empty for the case.</summary>
+    public string On => Work.Machine.Members[Driver].Carrier is var c && c == Member.Case ? "" : $"on: {Work.Machine.NameOf(c)}, ";
+
     /// <summary>Points all round the driver's axis at a distance, mm; the four plain directions first.</summary>
     public IEnumerable<Point3> Around(double distance) =>
         Enumerable.Range(0, 24).OrderBy(i => i % 6 == 0 ? 0 : 1).Select(i => i * Math.PI / 12).Select(a => Joint.Through + distance * (Math.Cos(a) * Up + Math.Sin(a) * Side));
@@ -67,5 +73,5 @@ internal sealed class StartSite
         _ => $"[{DesignText.Number(v.X, 6)}, {DesignText.Number(v.Y, 6)}, {DesignText.Number(v.Z, 6)}]",
     };
 
-    private static string N(double v) => DesignText.Number(v, 3);
+    private static string N(double v) => DesignText.Number(v, 6);
 }

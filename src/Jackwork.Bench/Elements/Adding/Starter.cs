@@ -5,7 +5,7 @@ namespace Jackwork.Bench.Elements.Adding;
 /// <summary>How a member of one kind of drive is begun: laid out by plain rules where its driver is and where there is room.</summary>
 internal abstract class Starter
 {
-    /// <summary>The drive's key in the format.</summary>
+    /// <summary>The drive's key in the format, or that of a kind of it.</summary>
     public abstract string Key { get; }
 
     /// <summary>What moves the member, with its article.</summary>
@@ -16,6 +16,9 @@ internal abstract class Starter
 
     /// <summary>Whether the driver must be a shaft that wheels tie to the crank.</summary>
     public virtual bool NeedsShaft => false;
+
+    /// <summary>Whether that shaft must turn evenly, and not stand still at times.</summary>
+    public virtual bool NeedsEvenShaft => false;
 
     /// <summary>Whether the member can only turn.</summary>
     public virtual bool OnlyTurns => false;

@@ -127,6 +127,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         RodDrive rod => rod.DrivenPin,
         SlotDrive slot => slot.Pin,
         CamDrive cam => cam.Spec.Follower.At,
+        BarrelDrive barrel => barrel.Spec.At,
         _ => default,
     };
 
@@ -181,7 +182,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
     // Plates by their outlines, and what has none by its lines.
     private void Made(Mechanism work)
     {
-        foreach (var plate in work.Plates)
+        foreach (var plate in work.Plates.Where(p => !p.OnLink))
         {
             Point3 At(Point2 p, double z) => plate.Frame.Apply(new Point3(p.X, p.Y, z));
             var middle = (plate.Bottom + plate.Top) / 2;

@@ -14,11 +14,17 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("gear", m => m.Gear, "with", g => g.With, GearDriveMaker.Make),
         Of("belt", m => m.Belt, "with", b => b.With, BeltDriveMaker.Make),
         Of("rod", m => m.Rod, "from", r => r.From, RodDriveMaker.Make),
+        Of("coupler", m => m.Coupler, "of", c => c.Of, CouplerDriveMaker.Make),
         Of("slot", m => m.Slot, "from", s => s.From, SlotDriveMaker.Make),
         Of("geneva", m => m.Geneva, "from", g => g.From, GenevaDriveMaker.Make),
+        Of("sum", m => m.Sum, "from", s => s.From, SumDriveMaker.Make),
+        Of("differential", m => m.Differential, "from", d => d.From, DifferentialDriveMaker.Make),
+        Of("ratchet", m => m.Ratchet, "from", r => r.From, RatchetDriveMaker.Make),
         Of("lantern", m => m.Lantern, "with", l => l.With, LanternDriveMaker.Make),
         Of("rack", m => m.Rack, "with", r => r.With, RackDriveMaker.Make),
+        Of("intermittent", m => m.Intermittent, "from", i => i.From, IntermittentDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
+        Of("barrel", m => m.Barrel, "on", b => b.On, BarrelDriveMaker.Make),
     ];
 
     private static DriveKind Of<T>(string key, Func<MemberSpec, T?> spec, string driverKey, Func<T, string> driver, Func<T, DriveSite, Drive?> make)

@@ -8,8 +8,9 @@ namespace Jackwork.Motion.Drives;
 /// <param name="driver">Index of the driving member.</param>
 /// <param name="driven">Index of the driven member.</param>
 /// <param name="path">Place of the drive in the file.</param>
+/// <param name="specOf">What the design says of a member.</param>
 /// <param name="problems">Where problems are noted.</param>
-internal sealed class DriveSite(IReadOnlyList<Member> members, int driver, int driven, string path, ProblemList problems)
+internal sealed class DriveSite(IReadOnlyList<Member> members, int driver, int driven, string path, Func<int, MemberSpec> specOf, ProblemList problems)
 {
     /// <summary>Sine of the angle up to which two directions count as parallel; a tenth of what a bored hole can be trusted to.</summary>
     public const double Parallel = 1e-6;
@@ -43,6 +44,9 @@ internal sealed class DriveSite(IReadOnlyList<Member> members, int driver, int d
 
     /// <summary>Cosine of the angle between the two joints' directions.</summary>
     public double AxisCosine => DriverJoint.Along.Dot(DrivenJoint.Along);
+
+    /// <summary>What the design says of a member.</summary>
+    public MemberSpec SpecOf(int member) => specOf(member);
 
     /// <summary>Name of a member.</summary>
     public string NameOf(int member) => members[member].Name;

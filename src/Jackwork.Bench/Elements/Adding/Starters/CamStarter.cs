@@ -7,18 +7,31 @@ using static System.FormattableString;
 namespace Jackwork.Bench.Elements.Adding.Starters;
 
 /// <summary>A member that follows a cam: on a lever like those that are there, or of its own behind the shaft, or straight up.</summary>
-internal sealed class CamStarter : Starter
+/// <param name="key">Key of the starter.</param>
+/// <param name="words">What moves the member, with its article.</param>
+/// <param name="more">Further keys of the cam, after a comma.</param>
+/// <param name="outside">How far the cam's plates reach beyond its outline, mm.</param>
+internal sealed class CamStarter(string key, string words, string more, double outside) : Starter
 {
+    /// <summary>A cam that weight or a spring keeps its follower on.</summary>
+    public CamStarter()
+        : this("cam", "a cam", "", 0)
+    {
+    }
+
     private const double Base = 24, Roller = 8, Lever = 40;
 
     /// <inheritdoc/>
-    public override string Key => "cam";
+    public override string Key => key;
 
     /// <inheritdoc/>
-    public override string Words => "a cam";
+    public override string Words => words;
 
     /// <inheritdoc/>
     public override bool NeedsShaft => true;
+
+    /// <inheritdoc/>
+    public override bool NeedsEvenShaft => true;
 
     /// <inheritdoc/>
     public override string DriverWord => "on";
@@ -36,7 +49,7 @@ internal sealed class CamStarter : Starter
             ? (site.Joint.Through + (Base + Roller / 2) * site.Up, site.Joint.Through + (Base + Roller / 2) * site.Up + -Lever * site.Side)
             : (like.Spec.Follower.At, site.Work.Machine.Members[like.Driven].Joint.Through);
         var outward = (at - site.Joint.Through).Across(site.Along).Unit();
-        var radius = like is null ? Base + 12 : (at - site.Joint.Through).Across(site.Along).Length + 6;
+        var radius = (like is null ? Base + 12 : (at - site.Joint.Through).Across(site.Along).Length + 6) + outside;
         var (from, to) = site.Room.Reach(site.Driver, site.Joint.Through, site.Along);
         Point3 On(Point3 p, double station) => site.Joint.Foot(p) is var foot ? p + ((site.Joint.Through - foot).Dot(site.Along) + station) * site.Along : p;
         var middle = (from + to) / 2;
@@ -46,7 +59,7 @@ internal sealed class CamStarter : Starter
             : Room.Disc(site.Joint.Through + s * site.Along, site.Along, radius, 4, 12).Around(Room.Points(5, On(at, s), On(pivot, s))));
         (at, pivot) = (On(at, station), On(pivot, station));
         var spec = like?.Spec;
-        var cam = Invariant($"cam: {{on: {site.Name}, follower: {{roller: {spec?.Follower.Roller ?? Roller}, at: {P(at)}}}, base: {(spec?.Base is { Word: null, Number: var b } ? b : Base)}, hub: {spec?.Hub ?? 14}, bore: {spec?.Bore ?? 6}{(spec?.HubSide is { } hub ? $", hub-side: {hub}" : "")}}}");
+        var cam = Invariant($"cam: {{on: {site.Name}, follower: {{roller: {spec?.Follower.Roller ?? Roller}, at: {P(at)}}}, base: {(spec?.Base is { Word: null, Number: var b } ? b : Base)}, hub: {spec?.Hub ?? 14}, bore: {spec?.Bore ?? 6}{(spec?.HubSide is { } hub ? $", hub-side: {hub}" : "")}{more}}}");
         if (slides)
         {
             return $"{{slide: {{along: {V(outward)}}}, {cam}}}";

@@ -1,0 +1,55 @@
+using Jackwork.Geometry;
+
+namespace Jackwork.Design;
+
+/// <summary>A coupler.</summary>
+[Section("coupler", "A coupler, which this member is: the rod that drives another member, made as a plate of its own that can carry parts of the figure, further rods and slots. It sits `on` one of the rod's two members, turns about the rod's pin there, and always points at the pin at the rod's other end. The three members move in one plane; the plate lies where this member's `through` is drawn, and pins reach from it to the rod's pins as drawn. On a shaft it comes with a crank disc. Its thickness, width and material are those of its `body`.", """
+    members:
+      shaft:
+        pivot: {through: [0, 60, 0], along: z}
+      guide:
+        pivot: {through: [-30, 34, 20], along: z}
+        rod: {from: shaft, pins: [[8, 60, 26], [0, 34, 20]]}
+      leg:
+        on: shaft
+        pivot: {through: [8, 60, 26], along: z}
+        coupler: {of: guide, point: [-8, 0, 26]}
+    """)]
+public sealed record CouplerSpec
+{
+    /// <summary>The member whose rod this is.</summary>
+    [Key("The member that is driven by the rod in question.", Required = true, Refers = Refers.Member)]
+    public string Of { get; init; } = "";
+
+    /// <summary>The coupler point, mm.</summary>
+    [Key("A point of the coupler as drawn whose path is of interest: a foot, a hand. The plate reaches to it, its path is shown in the side view and told in the result.", Unit = "mm")]
+    public Point3? Point { get; init; }
+
+    /// <summary>Diameter of the pins, mm.</summary>
+    [Key("Diameter of its two pins; 3 if not given.", Unit = "mm", Min = 0.5, Max = 50)]
+    public double? Pin { get; init; }
+
+    /// <summary>Side of the crank disc.</summary>
+    [Key("On a shaft: the side of the coupler on which the crank disc stands, along the shaft's direction: `ahead` or `behind` (if not given). The disc's hub stands on its far side.", Words = "ahead behind")]
+    public string? Side { get; init; }
+
+    /// <summary>Bore of the crank disc, mm.</summary>
+    [Key("On a shaft: bore of the crank disc; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
+    public double? Bore { get; init; }
+
+    /// <summary>Hub of the crank disc, mm.</summary>
+    [Key("On a shaft: diameter of the crank disc's hub; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
+    public double? Hub { get; init; }
+
+    /// <summary>Length of the hub, mm.</summary>
+    [Key("On a shaft: how far the hub stands out; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
+    public double? HubLength { get; init; }
+
+    /// <summary>Size of the grub screw.</summary>
+    [Key("On a shaft: size of the grub screw in the middle of the hub; M3 if not given.", Words = "M2 M2.5 M3 M4")]
+    public string? Grub { get; init; }
+
+    /// <summary>Free remark.</summary>
+    [Key("Any remark.")]
+    public string? Note { get; init; }
+}
