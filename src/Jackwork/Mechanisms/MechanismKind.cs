@@ -30,11 +30,11 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<DifferentialDrive>("differentials", (m, d) => new DifferentialWork(m, d)),
         Driven<RatchetDrive>("ratchets", (m, d) => new RatchetWork(m, d)),
         Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
+        new("racks", proof => proof.Machine.Drives.OfType<RackDrive>().Select(d => new RackWork(proof.Motion, d))),
         Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
         new("guides", proof => Enumerable.Range(0, proof.Machine.Members.Count).Where(m => proof.Machine.Members[m].Joint.Kind == JointKind.Guide).Select(m => new GuideWork(proof.Machine, m))),
         new("positiveCams", PositiveCamWork.Of),
         new("barrels", BarrelWork.Of),
-        new("racks", proof => proof.Machine.Drives.OfType<RackDrive>().Select(d => new RackWork(proof.Motion, d))),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
     ];
 

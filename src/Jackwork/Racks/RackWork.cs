@@ -39,7 +39,7 @@ public sealed class RackWork : Mechanism
         {
             var angle = s.PressureAngle is { } deg ? deg * Math.PI / 180 : BasicRack.A.PressureAngle;
             Sizes = new(new(s.Module, s.Teeth, s.Shift ?? 0, BasicRack.Of(angle), s.Thinning ?? UsualThinning), s.Back ?? BackModules * s.Module, least, most);
-            Outline = GearOutline.Of(Sizes.Pinion);
+            Teeth = GearOutline.Of(Sizes.Pinion);
             Impossible = Sizes.Pinion.RootRadius <= Bore / 2
                 ? FormattableString.Invariant($"the pinion's gaps reach to {Sizes.Pinion.RootRadius:0.##} mm of its axis, into its bore of {Bore:0.##} mm")
                 : null;
@@ -75,7 +75,7 @@ public sealed class RackWork : Mechanism
     /// <inheritdoc/>
     public override IReadOnlyList<Plate> Plates => plates ??= Impossible is null ? [PinionPlate(Sizes!), RackPlate(Sizes!)] : [];
 
-    private Outline? Outline { get; }
+    private Outline? Teeth { get; }
 
     /// <inheritdoc/>
     public override JsonObject ToJson() => new()
@@ -96,7 +96,7 @@ public sealed class RackWork : Mechanism
     {
         var joint = Machine.Members[Drive.Pinion].Joint;
         var towards = new CamPlane(joint).Direction(Drive.Towards).Angle;
-        return new($"{Name} rack pinion", Drive.Pinion, Outline!.Turned(towards + s.Pinion.Pitch / 2), Plate.On(joint), Place - Half, Place + Half)
+        return new($"{Name} rack pinion", Drive.Pinion, Teeth!.Turned(towards + s.Pinion.Pitch / 2), Plate.On(joint), Place - Half, Place + Half)
         {
             Bore = Bore,
             Hub = new(Drive.Spec.Hub ?? 2 * Bore, Drive.Spec.HubLength, Drive.Spec.HubSide != "behind", Drive.Spec.Grub),
