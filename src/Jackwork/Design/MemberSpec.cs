@@ -89,6 +89,10 @@ public sealed record MemberSpec
     [Key("Driven as a pin wheel by another.")]
     public PinWheelSpec? PinWheel { get; init; }
 
+    /// <summary>Driven through a universal joint.</summary>
+    [Key("Driven through a universal joint.")]
+    public UniversalSpec? Universal { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }

@@ -12,6 +12,7 @@ using Jackwork.Pins;
 using Jackwork.Racks;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
+using Jackwork.Universals;
 
 namespace Jackwork.Mechanisms;
 
@@ -36,6 +37,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         new("positiveCams", PositiveCamWork.Of),
         new("barrels", BarrelWork.Of),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
+        Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
     ];
 
     private static MechanismKind Driven<T>(string list, Func<Machine, T, Mechanism> make)

@@ -33,6 +33,9 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
     /// <summary>Its hub; null for none.</summary>
     public PlateHub? Hub { get; init; }
 
+    /// <summary>Whether its shaft ends flush with the face away from its hub, as at a fork.</summary>
+    public bool EndsShaft { get; init; }
+
     /// <summary>What is engraved on it beside its name.</summary>
     public string Note { get; init; } = "";
 

@@ -50,7 +50,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
 
             if (!ShaftTurn.IsEven(drives, cam.Driver))
             {
-                problems.Add($"members.{names[cam.Driven]}.{cam.Kind}.on", $"'{names[cam.Driver]}' stands still at times, and a cam on such a shaft is not worked out", "Put the cam on a shaft that turns evenly; its chart may still run over this one");
+                problems.Add($"members.{names[cam.Driven]}.{cam.Kind}.on", $"'{names[cam.Driver]}' does not turn evenly with the crank, and a cam on such a shaft is not worked out", "Put the cam on a shaft that turns evenly; its chart may still run over this one");
                 continue;
             }
 

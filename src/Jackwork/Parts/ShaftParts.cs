@@ -30,8 +30,8 @@ internal static class ShaftParts
 
             var joint = machine.Members[m].Joint;
             var (from, to) = Extent(proof, m);
-            from = body?.From ?? from - Overhang;
-            to = body?.To ?? to + Overhang;
+            from = body?.From ?? from;
+            to = body?.To ?? to;
             var diameter = body?.Axle ?? Bore(proof, m);
             var name = machine.Members[m].Name;
             yield return new($"{name} shaft", PartKind.Shaft, new(m), [ConvexPiece.Cylinder(Station.At(joint, from), Station.At(joint, to), diameter / 2)], Math.PI * diameter * diameter / 4 * (to - from), LeverParts.AxleMaterial(body)) { RoundAbout = (joint.Through, joint.Along) };
@@ -55,7 +55,7 @@ internal static class ShaftParts
         yield return new("handle grip", PartKind.Handle, new(m), [ConvexPiece.Cylinder(start, start + GripLength * joint.Along, GripDiameter / 2)], Math.PI * GripDiameter * GripDiameter / 4 * GripLength, Material.Named("walnut")) { Process = Process.Turned };
     }
 
-    // From the first to the last face of the plates on the shaft.
+    // From the first to the last face of the plates on the shaft and a little beyond; no farther than a plate that ends it.
     private static (double From, double To) Extent(Proof proof, int m)
     {
         var machine = proof.Machine;
@@ -63,10 +63,14 @@ internal static class ShaftParts
             .Concat(machine.Drives.OfType<GearDrive>().Where(d => d.Spec.Module is not null && (d.Driver == m || d.Driven == m)).Select(d => Station.OfWheel(machine, d, m)))
             .ToList();
         var half = PlateParts.Thickness / 2 + PlateParts.HubLength;
+        var plates = proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && !p.OnLink).ToList();
         var reaches = stations.Select(s => (From: s - half, To: s + half))
-            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && !p.OnLink).Select(p => MechanismParts.Reach(machine, p)))
+            .Concat(plates.Select(p => MechanismParts.Reach(machine, p)))
             .DefaultIfEmpty((From: -half, To: half)).ToList();
-        return (reaches.Min(r => r.From), reaches.Max(r => r.To));
+        var ends = plates.Where(p => p is { EndsShaft: true, Hub: not null }).Select(p => (p.Hub!.Value.Above, Station: MechanismParts.Reach(machine, p))).ToList();
+        return (
+            ends.Where(e => e.Above).Select(e => e.Station.From).Append(reaches.Min(r => r.From) - Overhang).Max(),
+            ends.Where(e => !e.Above).Select(e => e.Station.To).Append(reaches.Max(r => r.To) + Overhang).Min());
     }
 
     // A shaft is as thick as the bores on it; without any, 6 mm as a cam's bore would be.

@@ -29,6 +29,7 @@ internal static class NewMember
         new GenevaStarter(),
         new RatchetStarter(),
         new DifferentialStarter(),
+        new UniversalStarter(),
     ];
 
     /// <summary>The design's text with a new member in it; an acted one comes with a chart of two moves.</summary>
@@ -65,7 +66,7 @@ internal static class NewMember
 
     private static string? Refusal(Starter starter, StartSite site, bool slides) =>
         starter.NeedsShaft && !site.IsShaft ? $"'{site.Name}' doesn't go round; {starter.Words} {(starter.Key == "gear" ? "need" : "needs")} a driver that wheels tie to the crank"
-        : starter.NeedsEvenShaft && !site.IsEven ? $"'{site.Name}' stands still at times; {starter.Words} {(starter.Key == "gear" ? "need" : "needs")} a shaft that turns evenly"
+        : starter.NeedsEvenShaft && !site.IsEven ? $"'{site.Name}' does not turn evenly; {starter.Words} {(starter.Key == "gear" ? "need" : "needs")} a shaft that turns evenly"
         : starter.OnlyTurns && slides ? $"{starter.Words} {(starter.Key == "gear" ? "turn" : "turns")} the member; let it turn, or choose another drive"
         : starter.OnlySlides && !slides ? $"{starter.Words} {(starter.Key == "gear" ? "move" : "moves")} the member along; let it slide, or choose another drive"
         : starter.Refusal(site, slides);

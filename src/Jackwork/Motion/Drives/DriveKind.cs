@@ -25,6 +25,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("intermittent", m => m.Intermittent, "from", i => i.From, IntermittentDriveMaker.Make),
         Of("rack", m => m.Rack, "with", r => r.With, RackDriveMaker.Make),
         Of("pin-wheel", m => m.PinWheel, "from", p => p.From, PinWheelDriveMaker.Make),
+        Of("universal", m => m.Universal, "from", u => u.From, UniversalDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
         Of("barrel", m => m.Barrel, "on", b => b.On, BarrelDriveMaker.Make),
     ];

@@ -38,7 +38,7 @@ internal sealed class CamStarter(string key, string words, string more, double o
 
     /// <inheritdoc/>
     public override string? Refusal(StartSite site, bool slides) =>
-        ShaftTurn.IsEven(site.Work.Machine.Drives, site.Driver) ? null : $"'{site.Name}' stands still at times; a cam needs a driver that turns evenly";
+        ShaftTurn.IsEven(site.Work.Machine.Drives, site.Driver) ? null : $"'{site.Name}' does not turn evenly; a cam needs a driver that turns evenly";
 
     /// <inheritdoc/>
     public override TextEdit Finish(TextEdit added, string name, StartSite site, bool slides) => NewMember.Chart(added.Text, name, site.Name, slides);
