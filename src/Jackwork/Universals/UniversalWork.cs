@@ -72,7 +72,7 @@ public sealed class UniversalWork(Machine machine, UniversalDrive drive) : Mecha
             var (m, e) = (drive.Middle, Sizes.Block);
             var block = Round("cross block", PartKind.Pin, drive.Driver, m, e * drive.DriverArm, e, Brass);
             yield return block with { Filled = block.Volume - 4 * Math.PI / 4 * Sizes.Pin * Sizes.Pin * e };
-            yield return Round("driver's pin", PartKind.Pin, drive.Driver, m, Sizes.Outer * drive.DriverArm, Sizes.Pin / 2, Steel);
+            yield return Round("driver pin", PartKind.Pin, drive.Driver, m, Sizes.Outer * drive.DriverArm, Sizes.Pin / 2, Steel);
             yield return Round("driven pins", PartKind.Pin, drive.Driven, m, Sizes.Outer * drive.DrivenArm, Sizes.Pin / 2, Steel);
         }
     }
@@ -99,7 +99,7 @@ public sealed class UniversalWork(Machine machine, UniversalDrive drive) : Mecha
     // A disc with its hub away from the middle, and two cheeks that stand on it towards the middle.
     private IEnumerable<Plate> Fork(bool onDriver)
     {
-        var (member, arm, word) = onDriver ? (drive.Driver, drive.DriverArm, "driver's fork") : (drive.Driven, drive.DrivenArm, "fork");
+        var (member, arm, word) = onDriver ? (drive.Driver, drive.DriverArm, "driver fork") : (drive.Driven, drive.DrivenArm, "driven fork");
         var (joint, s, way, i) = (Machine.Members[member].Joint, Sizes, Lies(onDriver), onDriver ? 0 : 1);
         var bore = drive.Spec.Bores?[i] ?? Bore;
         var near = ShaftEnd(onDriver).Station;

@@ -24,10 +24,10 @@ internal sealed class UniversalStarter : Starter
     public override string Text(StartSite site, bool slides)
     {
         // Beyond one end of the driver's shaft, up or to a side, where the forks and the new shaft are least in the way.
-        var (from, to) = site.Room.Reach(site.Driver, site.Joint.Through, site.Along);
+        var (low, high) = site.Room.Reach(site.Driver, site.Joint.Through, site.Along);
         var choices = from ahead in (bool[])[true, false]
                       from aside in (Vec3[])[site.Up, site.Side, -site.Side, -site.Up]
-                      let middle = site.Joint.Through + (ahead ? to + 24 : from - 24) * site.Along
+                      let middle = site.Joint.Through + (ahead ? high + 24 : low - 24) * site.Along
                       select (Ahead: ahead, Middle: middle, Along: Math.Cos(Angle) * site.Along + (ahead ? 1 : -1) * Math.Sin(Angle) * aside);
         var best = site.Room.Best(choices, c => Room.Points(16, c.Middle + -20 * c.Along, c.Middle + 40 * c.Along));
         return $"{{pivot: {{through: [{Exact(best.Middle)}], along: [{Exact(default(Point3) + best.Along)}]}}, universal: {{from: {site.Name}{(best.Ahead ? "" : ", side: behind")}}}}}";
