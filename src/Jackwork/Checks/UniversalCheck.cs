@@ -12,6 +12,9 @@ internal sealed class UniversalCheck : ICheck
     /// <summary>Difference between the greatest and the least speed, of the even one, that is seen at a figure (common practice, no source).</summary>
     private const double Seen = 0.25;
 
+    /// <summary>What the printed digits of a ratio don't show.</summary>
+    private const double Even = 5e-4;
+
     /// <summary>How far forks may stand off, deg: what marks on two shafts can be set to (common practice, no source).</summary>
     private const double Aligned = 2;
 
@@ -72,7 +75,9 @@ internal sealed class UniversalCheck : ICheck
                     "Leave 'fork' of the second joint out, and it is set such that both even each other out")
                 : said(
                     swing > Seen ? Level.Caution : Level.Note, swing, Seen, "",
-                    FormattableString.Invariant($"with its two universal joints in a row '{w.Name}' runs between {1 / most:0.###} and {most:0.###} times as fast as '{from}'"),
+                    most < 1 + Even
+                        ? $"with its two universal joints in a row '{w.Name}' runs as evenly as '{from}'"
+                        : FormattableString.Invariant($"with its two universal joints in a row '{w.Name}' runs between {1 / most:0.###} and {most:0.###} times as fast as '{from}'"),
                     differ < 0.1 ? "Mark the forks on the middle shaft, so that they are put together again as they are" : "Equal angles of both joints run evenly");
         }
 

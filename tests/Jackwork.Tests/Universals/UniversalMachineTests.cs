@@ -129,8 +129,9 @@ public sealed class UniversalMachineTests
         { Text(65), Level.Fault, "scrape" },
         { Text(20, ", pin: 8, width: 10, diameter: 40"), Level.Fault, "only 1 mm are left beside the pins" },
         { Text(20, ", pin: 15, width: 30, diameter: 30, thickness: 8"), Level.Fault, "no block is left" },
+        { Two(0.35, 0.45, 0, ""), Level.Note, "in a row 's2' runs between" },
         { Two(0.35, 0.35, 0, ", fork: z"), Level.Caution, "stand 90° off" },
-        { Two(0.35, 0.35, 0, ""), Level.Note, "between 1 and 1 times" },
+        { Two(0.35, 0.35, 0, ""), Level.Note, "as evenly as 's0'" },
         { Text(20).Replace("  s1:\n", "  s1:\n    body: {from: 5}\n", StringComparison.Ordinal), Level.Fault, "past the disc" },
     };
 
