@@ -45,7 +45,11 @@ internal static class ReadFirst
         Line(string.Create(CultureInfo.InvariantCulture, $"For {pieces} piece{(pieces == 1 ? "" : "s")}. Cutter {proof.Cutter:0.##} mm."));
         Line();
         Line("What is here");
-        Line("  cams/     each cam: outline to cut (DXF and SVG), and its table (CSV)");
+        if (proof.Cams.Count > 0)
+        {
+            Line("  cams/     each cam: outline to cut (DXF and SVG), and its table (CSV)");
+        }
+
         if (profiles.Any(p => p.Folder == "gears"))
         {
             Line("  gears/    each spur wheel: outline to cut (DXF and SVG); wheels.csv: what to measure on them");
@@ -61,7 +65,11 @@ internal static class ReadFirst
             Line("  stacks/   each shaft and axle with what stands on it, to scale, its gaps and stations (SVG)");
         }
 
-        Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
+        if (proof.Machine.Acted.Count > 0)
+        {
+            Line("  timing/   the performance as straight chart and as turn ring (SVG and PNG)");
+        }
+
         if (proof.Assembly.Parts.Count > 0)
         {
             Line("  views/    the piece put together, crank at 0: elevation, plan, side (SVG, A3; their scale is in the title block)");
@@ -79,14 +87,17 @@ internal static class ReadFirst
         Line();
         Line("How to read the outlines");
         Line("  Full size, in mm. Before cutting, measure a bore on the first part against its drawing.");
-        Line("  Layers: cut (run the cutter along its outside), drill (bores), engrave (marks and names).");
+        Line("  Layers: cut (run the cutter outside the rims and inside the openings), drill (bores and holes of pins), engrave (marks and names).");
         Line("  Outlines are the finished edge; the cutter's radius is yours to offset.");
-        Line("  Each is seen from the tip of its shaft's axis with the crank at 0. Set all timing marks up, and the wheels mesh and the piece stands as drawn.");
-        Line();
-        Line("Set over: how far a follower stands from where it is drawn on its member, so that it rests on the base circle asked for");
-        foreach (var cam in proof.Cams)
+        Line("  A plate on a shaft is seen from the tip of the shaft's axis with the crank at 0. Set all timing marks up, and the wheels mesh and the piece stands as drawn.");
+        if (proof.Cams.Count > 0)
         {
-            Line(string.Create(CultureInfo.InvariantCulture, $"  {cam.Name}: {(cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver):0.###} {(cam.Follower.Turns ? "deg" : "mm")}, base circle {cam.BaseRadius:0.###} mm radius"));
+            Line();
+            Line("Set over: how far a follower stands from where it is drawn on its member, so that it rests on the base circle asked for");
+            foreach (var cam in proof.Cams)
+            {
+                Line(string.Create(CultureInfo.InvariantCulture, $"  {cam.Name}: {Math.Round(cam.Follower.Turns ? Proof.Deg(cam.Follower.SetOver) : cam.Follower.SetOver, 3) + 0.0:0.###} {(cam.Follower.Turns ? "deg" : "mm")}, base circle {cam.BaseRadius:0.###} mm radius"));
+            }
         }
 
         Line();

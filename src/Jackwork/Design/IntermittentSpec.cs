@@ -3,7 +3,7 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>An intermittent pin wheel.</summary>
-[Section("intermittent", "An intermittent pin wheel, which this member carries: pins on part of the driver's rim turn it on during a part of the driver's turn, and the rest of the rim locks it. The shafts are parallel, and their distance gives the sizes; or at right angles with axes that meet, and `circle` does. How many pins the driver has, the circles and pitches follow.", """
+[Section("intermittent", "An intermittent pin wheel, which this member carries: pins on part of the driver's rim turn it on during a part of the driver's turn, and the rest of the rim locks it. The shafts are parallel, and their distance gives the sizes; or at right angles with axes that meet; then `circle` gives them. How many pins the driver has, the circles and pitches follow.", """
     members:
       shaft:
         pivot: {through: [0, 40, 0], along: x}

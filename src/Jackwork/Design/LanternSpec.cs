@@ -26,7 +26,7 @@ public sealed record LanternSpec
     public int Pins { get; init; }
 
     /// <summary>Which of the two has the pins.</summary>
-    [Key("Which of the two has the pins: the `driver` or this member, the `driven` (if not given). Teeth drive pins more sweetly than pins drive teeth.", Words = "driver driven")]
+    [Key("Which of the two has the pins: the `driver` or this member, the `driven` (if not given). Where teeth drive pins, contact is after the line of centres, with less friction.", Words = "driver driven")]
     public string? PinsOn { get; init; }
 
     /// <summary>Diameter of a pin, mm.</summary>

@@ -3,7 +3,7 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>A pair of pin wheels.</summary>
-[Section("pin-wheel", "Two wheels with round pins all round, as of wooden mills: the pins of one push those of the other. The shafts are parallel, with all pins along them, and their distance gives the circles; or at right angles with axes that meet, each pin along its own shaft, and `circle` does. The driven runs a little unevenly.", """
+[Section("pin-wheel", "Two wheels with round pins all round, as of wooden mills: the pins of one push those of the other. The shafts are parallel, with all pins along them, and their distance gives the circles; or at right angles with axes that meet, each pin along its own shaft; then `circle` gives the sizes. The driven runs a little unevenly.", """
     members:
       shaft:
         pivot: {through: [0, 40, 0], along: x}

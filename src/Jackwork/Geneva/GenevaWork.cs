@@ -153,7 +153,7 @@ public sealed class GenevaWork(Machine machine, GenevaDrive drive) : Mechanism(m
         var (a, b) = (Place(member, from), Place(member, to));
         return new($"{Name} geneva {name}", member, Turned(onDriver, rim), Plate.On(Machine.Members[member].Joint), Math.Min(a, b), Math.Max(a, b))
         {
-            Note = FormattableString.Invariant($"{Sizes.Law.Slots} slots, C {Sizes.CentreDistance:0.###}"),
+            Note = FormattableString.Invariant($"{Sizes.Law.Slots} slots, centres {Sizes.CentreDistance:0.###}"),
         };
     }
 

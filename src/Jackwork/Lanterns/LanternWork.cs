@@ -140,7 +140,7 @@ public sealed class LanternWork(Machine machine, LanternDrive drive) : Mechanism
     }
 
     private Plate DiscPlate(string name, double from, double to) =>
-        OnShaft(name, drive.Lantern, Outline.Circle(Point2.Origin, Disc), Disc, from, to, FormattableString.Invariant($"{Sizes.Pins} pins {Sizes.Pin:0.##} on {2 * Sizes.LanternRadius:0.###}")) with
+        OnShaft(name, drive.Lantern, Outline.Circle(Point2.Origin, Disc), Disc, from, to, FormattableString.Invariant($"{Sizes.Pins} holes dia {Sizes.Pin:0.##} on dia {2 * Sizes.LanternRadius:0.###}")) with
         {
             Bore = Bores.Lantern,
             Holes = [.. Holes().Select(p => new Hole(p, Sizes.Pin))],

@@ -11,6 +11,7 @@ public sealed class BodyFrames
     private readonly Machine machine;
     private readonly double step;
     private readonly bool[] byFits;
+    private readonly bool[] startsAtOnce;
 
     /// <summary>The bodies of the machine that was solved.</summary>
     public BodyFrames(Motion.Motion motion)
@@ -18,7 +19,8 @@ public sealed class BodyFrames
         this.motion = motion;
         machine = motion.Machine;
         step = machine.Performance.Step;
-        byFits = [.. machine.Turns.Select((t, m) => t is not null && !ShaftTurn.IsEven(machine.Drives, m))];
+        startsAtOnce = [.. machine.Turns.Select((t, m) => t is not null && StartsAtOnce(m))];
+        byFits = [.. machine.Turns.Select((t, m) => t is not null && !ShaftTurn.IsEven(machine.Drives, m) && !startsAtOnce[m])];
     }
 
     /// <summary>Steps in the performance.</summary>
@@ -113,7 +115,7 @@ public sealed class BodyFrames
 
         // What goes round starts again at the seam.
         var next = i + 1 == q.Length && machine.Members[m].Joint.Kind == JointKind.Pivot ? b.Value + Math.Tau * Math.Round((a.Value - b.Value) / Math.Tau) : b.Value;
-        if (a.First == 0 && b.First != 0 && machine.Drives[m] is Relation { StartsAtOnce: true })
+        if (a.First == 0 && b.First != 0 && startsAtOnce[m])
         {
             // It rests until the motion that it has at the end of the step meets it.
             var s = (u - 1) * step;
@@ -123,4 +125,7 @@ public sealed class BodyFrames
 
         return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
     }
+
+    // Whether a member, or a shaft on the way from it to the crank, starts at once.
+    private bool StartsAtOnce(int m) => machine.Drives[m] is Relation r && (r.StartsAtOnce || StartsAtOnce(r.Driver));
 }

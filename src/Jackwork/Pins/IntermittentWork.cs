@@ -118,29 +118,29 @@ public sealed class IntermittentWork(Machine machine, IntermittentDrive drive) :
     {
         var (s, t) = (Sizes, Sizes.Thickness);
         var face = s.DrivenCircle + s.Pin;
-        yield return Hubbed(true, OnShaft("driver", true, s.Lock.Driver, face, face + t), s.DriverHoles);
-        yield return Hubbed(false, OnShaft("wheel", false, s.Lock.Driven, s.DrivenPlate, s.DrivenPlate + t), s.DrivenHoles);
+        yield return Hubbed(true, OnShaft("driver", true, s.Lock.Driver, face, face + t), [.. s.DriverHoles]);
+        yield return Hubbed(false, OnShaft("wheel", false, s.Lock.Driven, s.DrivenPlate, s.DrivenPlate + t), [.. s.DrivenHoles]);
     }
 
     // From the middle of the pins towards the driven's plates.
     private IEnumerable<Plate> Parallel()
     {
         var (s, t, half) = (Sizes, Sizes.Thickness, Sizes.Gap / 2);
-        yield return Hubbed(true, OnShaft("driver", true, Outline.Circle(Point2.Origin, s.DriverCircle + s.Pin), -half - t, -half), s.DriverHoles);
+        yield return Hubbed(true, OnShaft("driver", true, Outline.Circle(Point2.Origin, s.DriverCircle + s.Pin), -half - t, -half), [.. s.DriverHoles]);
         yield return Hubbed(true, OnShaft("rim", true, s.Lock.Driver, half + t + IntermittentSizes.Apart, half + 2 * t + IntermittentSizes.Apart), []);
-        yield return OnShaft("wheel", false, Outline.Circle(Point2.Origin, s.DrivenCircle + s.Pin), half, half + t) with { Bore = Bores.Driven, Holes = set.Drilled(false, s.DrivenHoles) };
+        yield return OnShaft("wheel", false, Outline.Circle(Point2.Origin, s.DrivenCircle + s.Pin), half, half + t) with { Bore = Bores.Driven, Holes = set.Drilled(false, s.DrivenHoles), Note = Drilling(false) };
         yield return Hubbed(false, OnShaft("lock", false, s.Lock.Driven, half + t, half + 2 * t), []);
     }
 
-    private Plate Hubbed(bool onDriver, Plate plate, IEnumerable<Point2> holes) => plate with
+    private Plate Hubbed(bool onDriver, Plate plate, IReadOnlyList<Point2> holes) => plate with
     {
         Bore = onDriver ? Bores.Driver : Bores.Driven,
         Holes = set.Drilled(onDriver, holes),
+        Note = holes.Count > 0 ? Drilling(onDriver) : "",
         Hub = new(onDriver ? Hubs.Driver : Hubs.Driven, drive.Spec.HubLength, plate.Top + plate.Bottom > 0, drive.Spec.Grub),
     };
 
-    private Plate OnShaft(string name, bool onDriver, Outline rim, double from, double to) => set.OnShaft(name, onDriver, rim, from, to) with
-    {
-        Note = FormattableString.Invariant($"pins {Sizes.Pin:0.##} on circle {(onDriver ? Sizes.DriverCircle : Sizes.DrivenCircle):0.###}"),
-    };
+    private Plate OnShaft(string name, bool onDriver, Outline rim, double from, double to) => set.OnShaft(name, onDriver, rim, from, to);
+
+    private string Drilling(bool onDriver) => FormattableString.Invariant($"holes dia {Sizes.Pin:0.##} on dia {2 * (onDriver ? Sizes.DriverCircle : Sizes.DrivenCircle):0.###}");
 }

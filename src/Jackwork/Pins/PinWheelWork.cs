@@ -103,7 +103,7 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
             Bore = onDriver ? Bores.Driver : Bores.Driven,
             Holes = set.Drilled(onDriver, Holes(onDriver)),
             Hub = new(onDriver ? Hubs.Driver : Hubs.Driven, drive.Spec.HubLength, plate.Top + plate.Bottom > 0, drive.Spec.Grub),
-            Note = FormattableString.Invariant($"pins {Pin:0.##} on circle {circle:0.###}"),
+            Note = FormattableString.Invariant($"holes dia {Pin:0.##} on dia {2 * circle:0.###}"),
         };
     }
 

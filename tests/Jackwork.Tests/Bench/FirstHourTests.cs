@@ -40,7 +40,7 @@ public sealed class FirstHourTests(OpenBench bench) : IClassFixture<OpenBench>
         // Find the broken rule: the verdict says it, a click turns the piece to it.
         var finding = page.Locator(".finding.fault");
         await Expect(finding).ToHaveCountAsync(1, PatientCount);
-        await Expect(finding).ToContainTextAsync("rule 2", new() { Timeout = 60_000 });
+        await Expect(finding).ToContainTextAsync("the bell rings only while the telescope is down", new() { Timeout = 60_000 });
         var at = Regex.Match(await finding.Locator(".check").InnerTextAsync(), @"crank ([\d.]+)").Groups[1].Value;
         await finding.ClickAsync();
         var degrees = double.Parse(at, System.Globalization.CultureInfo.InvariantCulture);
