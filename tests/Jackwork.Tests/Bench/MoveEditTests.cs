@@ -18,7 +18,7 @@ public sealed class MoveEditTests
     [InlineData("From", 138)]
     [InlineData("To", 193)]
     [InlineData("Along", 138)]
-    [InlineData("Height", 40)]
+    [InlineData("Height", 20)]
     public void DraggedBackToWhereItBeganTheTextIsAsItWas(string hold, double began)
     {
         var held = Enum.Parse<Hold>(hold);

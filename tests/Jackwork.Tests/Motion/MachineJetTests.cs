@@ -35,14 +35,14 @@ public sealed class MachineJetTests
     }
 
     // The telescope's, the head's and the eyes' chains run backwards from cycloidal moves to their levers, one of them from a
-    // head that turns; in the midst of moves of each.
+    // head that turns; in the midst of moves of each, away from the ends of the join in the telescope's track, where third derivatives jump.
     [Theory]
     [InlineData(3 * 170.0)]
     [InlineData(3 * 190.3)]
     [InlineData(3 * 310.7)]
     [InlineData(9 * 60.1)]
     [InlineData(9 * 167.0)]
-    [InlineData(9 * 175.7)]
+    [InlineData(9 * 174.5)]
     [InlineData(9 * 302.3)]
     public void ChainsBackFromTheChart(double crankDeg)
     {

@@ -89,7 +89,7 @@ public sealed class PackageTests : IDisposable
     {
         var measured = Measured();
         var files = measured.GetProperty("files").EnumerateObject().ToList();
-        Assert.Equal(14, files.Count);
+        Assert.Equal(15, files.Count);
         Assert.All(files, f =>
         {
             Assert.Equal(0, f.Value.GetProperty("problems").GetInt32());
@@ -98,9 +98,11 @@ public sealed class PackageTests : IDisposable
             Assert.All(f.Value.GetProperty("closed").EnumerateArray(), c => Assert.True(c.GetBoolean()));
 
             // The lamp's shafts are 4, all others 8; its pin wheel and the driver have six pins of 2.5 each.
+            // The slot of the telescope's sleeve, 0.15 wider than its pin of 3, is drilled at both its ends.
             var bore = f.Name.StartsWith("lamp", StringComparison.Ordinal) && f.Name != "lamp-shaft-driver.dxf" ? 4.0 : 8.0;
             var pins = f.Name is "lamp-shaft-driver.dxf" or "lamp-shaft-wheel.dxf" ? 6 : 0;
-            Assert.Equal([.. Enumerable.Repeat(2.5, pins), bore], f.Value.GetProperty("bores").EnumerateArray().Select(b => b.GetDouble()).Order());
+            double[] drilled = f.Name == "scope-arm-sleeve.dxf" ? [3.15, 3.15] : [.. Enumerable.Repeat(2.5, pins), bore];
+            Assert.Equal(drilled, f.Value.GetProperty("bores").EnumerateArray().Select(b => b.GetDouble()).Order());
         });
 
         var cam = measured.GetProperty("cam").EnumerateArray().Select(v => v.GetDouble()).ToArray();

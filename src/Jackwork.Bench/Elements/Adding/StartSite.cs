@@ -51,6 +51,21 @@ internal sealed class StartSite
     /// <summary>Whether it turns evenly with the crank, and not a step at a time.</summary>
     public bool IsEven => ShaftTurn.IsEven(Work.Machine.Drives, Driver);
 
+    /// <summary>Least and greatest coordinate of the driver over the performance, rad or mm.</summary>
+    public (double Least, double Most) Reach
+    {
+        get
+        {
+            var (least, most) = (double.MaxValue, double.MinValue);
+            foreach (var q in Work.Proof.Motion.Of(Driver))
+            {
+                (least, most) = (Math.Min(least, q.Value), Math.Max(most, q.Value));
+            }
+
+            return (least, most);
+        }
+    }
+
     /// <summary>What puts a member on the driver's carrier, as the beginning of its value; empty for the case.</summary>
     public string On => Work.Machine.Members[Driver].Carrier is var c && c == Member.Case ? "" : $"on: {Work.Machine.NameOf(c)}, ";
 

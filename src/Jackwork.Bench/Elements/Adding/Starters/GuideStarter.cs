@@ -29,7 +29,7 @@ internal sealed class GuideStarter : Starter
     public override string Text(StartSite site, bool slides)
     {
         // The rod leans by half a right angle, so that it can lift and swing alike; the corner of the track is met halfway through what the driver does.
-        var along = site.Joint.Turns ? site.Up : site.Along;
+        var along = site.Joint.Lifts ? site.Along : site.Up;
         var towards = Up * along + Across * site.Side;
         var (pin, back, on) = Pin(site, towards);
         var length = Math.Max(Shortest, 2 * Spare + (back + on) / Up);
@@ -61,13 +61,10 @@ internal sealed class GuideStarter : Starter
             return (from + Crank * across, Crank, Crank);
         }
 
-        var (least, most) = (0.0, 0.0);
-        foreach (var q in site.Work.Proof.Motion.Of(site.Driver))
-        {
-            (least, most) = (Math.Min(least, q.Value), Math.Max(most, q.Value));
-        }
+        var (least, most) = (Math.Min(0, site.Reach.Least), Math.Max(0, site.Reach.Most));
 
-        if (site.Joint.Kind != JointKind.Pivot)
+        // Near its axis, where a driver that also turns moves it little aside.
+        if (site.Joint.Lifts)
         {
             return (from + (site.Joint.Turns ? ShortArm : 0) * site.Side, -least, most);
         }

@@ -23,7 +23,7 @@ internal sealed class RatchetStarter : Starter
 
     /// <inheritdoc/>
     public override string? Refusal(StartSite site, bool slides) =>
-        site.IsShaft || site.Joint.Kind == JointKind.Slide ? $"'{site.Name}' does not swing to and fro about an axis, as the arm of a ratchet does"
+        site.IsShaft || site.Joint.Kind != JointKind.Pivot ? $"'{site.Name}' does not swing to and fro about an axis, as the arm of a ratchet does"
         : Teeth(site) is null ? $"no wheel of {RatchetLaw.Fewest} to {Most} teeth suits the strokes of '{site.Name}'"
         : null;
 

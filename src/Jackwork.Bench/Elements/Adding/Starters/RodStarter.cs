@@ -18,32 +18,37 @@ internal sealed class RodStarter : Starter
     /// <inheritdoc/>
     public override string Text(StartSite site, bool slides)
     {
-        // A rod up from a pin on the driver: from a shaft as crank and rocker, else as a parallelogram whose arms are square to the rod in mid-move.
-        var arm = site.IsShaft ? Crank * site.Up : site.Joint.Kind switch
+        if (site.Joint.Kind == JointKind.Guide)
         {
-            JointKind.Slide => 0 * site.Up,
-            JointKind.Pivot => Arm * MidMove(site),
-            _ => Arm * site.Side,
-        };
+            return Lifted(site, slides);
+        }
+
+        // A rod up from a pin on the driver: from a shaft as crank and rocker, else as a parallelogram whose arms are square to the rod in mid-move.
+        var arm = site.IsShaft ? Crank * site.Up : site.Joint.Lifts ? 0 * site.Up : Arm * MidMove(site);
         var from = site.Joint.Through + 8 * site.Along + arm;
         if (slides)
         {
             return $"{{slide: {{along: {V(site.Up)}}}, rod: {{from: {site.Name}, pins: [{P(from)}, {P(from + Rise * site.Up)}]}}}}";
         }
 
-        var (to, rocker) = site.IsShaft || site.Joint.Kind != JointKind.Pivot ? (site.Joint.Through + 8 * site.Along + Rise * site.Up, Arm * site.Side) : (from + Rise * site.Up, arm);
+        var (to, rocker) = site.IsShaft || site.Joint.Lifts ? (site.Joint.Through + 8 * site.Along + Rise * site.Up, Arm * site.Side) : (from + Rise * site.Up, arm);
         return $"{{pivot: {{through: {P(to + -1.0 * rocker)}, along: {V(site.Along)}}}, rod: {{from: {site.Name}, pins: [{P(from)}, {P(to)}]}}}}";
+    }
+
+    // A rod straight on from a pin near the axis of a guided driver, which its turn moves little; the arm is long enough for the whole lift.
+    private static string Lifted(StartSite site, bool slides)
+    {
+        var from = site.Joint.Through + 8 * site.Along + Crank * site.Up;
+        var to = from + Rise * site.Along;
+        var arm = Math.Max(Arm, 1.5 * Math.Max(-site.Reach.Least, site.Reach.Most));
+        var joint = slides ? $"slide: {{along: {V(site.Along)}}}" : $"pivot: {{through: {P(to + -arm * site.Up)}, along: {V(site.Side)}}}";
+        return $"{{{joint}, rod: {{from: {site.Name}, pins: [{P(from)}, {P(to)}]}}}}";
     }
 
     // The direction that stands sideways when the driver is halfway through what it does.
     private static Vec3 MidMove(StartSite site)
     {
-        var (least, most) = (double.MaxValue, double.MinValue);
-        foreach (var q in site.Work.Proof.Motion.Of(site.Driver))
-        {
-            (least, most) = (Math.Min(least, q.Value), Math.Max(most, q.Value));
-        }
-
+        var (least, most) = site.Reach;
         var (sin, cos) = Math.SinCos(-(least + most) / 2);
         return cos * site.Side + sin * site.Along.Cross(site.Side);
     }
