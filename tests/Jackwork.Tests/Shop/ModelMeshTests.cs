@@ -108,7 +108,7 @@ public sealed class ModelMeshTests
             };
             Assert.True(volume > part.Volume - less * surface && volume < part.Volume + more * surface, FormattableString.Invariant($"{part.Name}: {volume} mm3, by its formula {part.Volume}, surface {surface} mm2"));
 
-            // A sleeve's thin wall is thicker by its flats, by more of itself than other parts are.
+            // A sleeve's solid is never smaller than the true one: flats outside a thin wall, and a slot that narrows inwards.
             Assert.InRange(volume / part.Volume, 0.9, part is { Kind: PartKind.Guide, Plates.IsEmpty: true } ? 1.05 : 1.02);
         }
 
