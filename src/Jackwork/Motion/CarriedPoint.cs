@@ -7,11 +7,12 @@ namespace Jackwork.Motion;
 /// <remarks>Turned by t and lifted by z: X = F + U cos t + V sin t + a z, with U = X - F across the axis and V = a x U; for a slide X + a z.</remarks>
 internal readonly struct CarriedPoint
 {
-    private readonly Joint joint;
+    private readonly JointKind kind;
+    private readonly Vec3 along;
 
     public CarriedPoint(Joint joint, Point3 drawn)
     {
-        this.joint = joint;
+        (kind, along) = (joint.Kind, joint.Along);
         if (joint.Turns)
         {
             Foot = joint.Foot(drawn);
@@ -36,11 +37,11 @@ internal readonly struct CarriedPoint
 
     /// <summary>Where the point stands.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Jet3 At(in MemberState s) => joint.Kind switch
+    public Jet3 At(in MemberState s) => kind switch
     {
         JointKind.Slide => new Jet3(U.X * s.Q + Foot.X, U.Y * s.Q + Foot.Y, U.Z * s.Q + Foot.Z),
         JointKind.Pivot => Turned(s),
-        _ => Turned(s) + Jet3.Along(joint.Along, s.Lift),
+        _ => Turned(s) + Jet3.Along(along, s.Lift),
     };
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -5,8 +5,8 @@ namespace Jackwork.Motion;
 /// <summary>The states of all members at one crank angle, and what is needed to go on to the next.</summary>
 internal sealed class Pass
 {
-    private readonly Machine machine;
     private readonly Act[] acts;
+    private readonly Joint[] joints;
     private readonly MemberState[] states;
     private readonly int[] branches;
     private readonly double[] misses;
@@ -14,8 +14,8 @@ internal sealed class Pass
     /// <summary>Starts at the pose as drawn.</summary>
     public Pass(Machine machine, Plan plan)
     {
-        this.machine = machine;
         acts = [.. plan.Acts];
+        joints = [.. machine.Members.Select(m => m.Joint)];
         states = new MemberState[machine.Members.Count];
         branches = new int[acts.Length];
         misses = new double[acts.Length];
@@ -37,7 +37,7 @@ internal sealed class Pass
     {
         for (var m = 0; m < states.Length; m++)
         {
-            states[m] = machine.Members[m].Joint.At(default);
+            states[m] = joints[m].At(default);
         }
 
         for (var i = 0; i < acts.Length; i++)
@@ -53,7 +53,7 @@ internal sealed class Pass
     {
         for (var m = 0; m < states.Length; m++)
         {
-            states[m] = machine.Members[m].Joint.At(coordinate(m));
+            states[m] = joints[m].At(coordinate(m));
         }
 
         branchesThere.CopyTo(branches);
@@ -71,7 +71,7 @@ internal sealed class Pass
         {
             var act = acts[i];
             ref var state = ref states[act.Member];
-            var joint = machine.Members[act.Member].Joint;
+            ref readonly var joint = ref joints[act.Member];
             switch (act.Source)
             {
                 case Source.Relation:

@@ -30,6 +30,9 @@ public sealed class IntermittentLaw
     private readonly double begin;
     private readonly double beginOthers;
 
+    // Asked for at every step: where a pair comes into reach, lets go, and how far it has then brought the driven.
+    private readonly (double WedgeAt, double ReachAt, double Reach) firstEnds, otherEnds;
+
     /// <summary>The law of a driver and its driven.</summary>
     /// <param name="first">The driver's first pin with a pin of the driven.</param>
     /// <param name="others">Each of its other pins with one.</param>
@@ -44,6 +47,9 @@ public sealed class IntermittentLaw
         Waits = others.Reach - Spaces * DrivenPitch;
         begin = First.Driver(Jet.Constant(Waits)).Value;
         beginOthers = begin + SetBack;
+        firstEnds = (first.WedgeAt, first.ReachAt, first.Reach);
+        otherEnds = (others.WedgeAt, others.ReachAt, others.Reach);
+        Drives = others.ReachAt - beginOthers + (DriverPins - 1) * DriverPitch;
     }
 
     /// <summary>The driver's first pin with a pin of the driven.</summary>
@@ -80,7 +86,7 @@ public sealed class IntermittentLaw
     public double Step => Steps * DrivenPitch;
 
     /// <summary>The driver's angle from pick-up to let-go, rad.</summary>
-    public double Drives => Others.ReachAt - beginOthers + (DriverPins - 1) * DriverPitch;
+    public double Drives { get; }
 
     /// <summary>Whether the first pin meets the waiting one such that it is pushed on, and not wedged.</summary>
     public bool Picks => Spaces > 0 && Waits > First.Wedge;
@@ -185,11 +191,11 @@ public sealed class IntermittentLaw
     // Where pin i alone has brought the driven; long ago, before it is in reach.
     private Jet Pushed(int i, Jet a)
     {
-        var (pair, x) = (Pair(i), a + PinAt(i));
+        var (ends, x) = (i == 0 ? firstEnds : otherEnds, a + PinAt(i));
         var before = i * DrivenPitch - Waits;
-        return x.Value <= pair.WedgeAt ? Jet.Constant(double.NegativeInfinity)
-            : x.Value >= pair.ReachAt - Corner ? Jet.Constant(pair.Reach + before)
-            : pair.Driven(x) + before;
+        return x.Value <= ends.WedgeAt ? Jet.Constant(double.NegativeInfinity)
+            : x.Value >= ends.ReachAt - Corner ? Jet.Constant(ends.Reach + before)
+            : Pair(i).Driven(x) + before;
     }
 
     // By how much pin i would have brought the driven farther than the pin ahead of it.
