@@ -108,8 +108,9 @@ public sealed class ModelMeshTests
             };
             Assert.True(volume > part.Volume - less * surface && volume < part.Volume + more * surface, FormattableString.Invariant($"{part.Name}: {volume} mm3, by its formula {part.Volume}, surface {surface} mm2"));
 
-            // Solids are never smaller than the true ones: a thin tube has flats outside, a sleeve a slot that narrows inwards.
-            Assert.True(volume / part.Volume > 0.9 && volume / part.Volume < 1.05, FormattableString.Invariant($"{part.Name}: {volume / part.Volume} of its volume"));
+            // Of a thin tube, and of a slotted sleeve, the flats are more than that.
+            var thin = shape is { Tube: not null } || part.Kind == PartKind.Guide;
+            Assert.True(volume / part.Volume > 0.9 && (thin || volume / part.Volume < 1.02), FormattableString.Invariant($"{part.Name}: {volume / part.Volume} of its volume"));
         }
 
         Assert.Contains(PartKind.Shaft, seen);
