@@ -1,6 +1,4 @@
-using System.Diagnostics;
 using System.Globalization;
-using System.Text.Json;
 using Jackwork.Geneva;
 using Jackwork.Geometry;
 using Jackwork.Motion;
@@ -112,23 +110,5 @@ public sealed class GenevaBodyTests
 
     private static double[][] Loop(Outline o) => [.. o.Flatten(0.005).Select(p => new[] { p.X, p.Y })];
 
-    private static List<(double Driver, double Wheel)> Run(object job)
-    {
-        var start = new ProcessStartInfo("node", ["-e", Script])
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            WorkingDirectory = System.IO.Path.GetFullPath(System.IO.Path.Combine(ExampleFolder.Path("keeper"), "..", "..", "tests", "npm")),
-        };
-        using var run = Process.Start(start)!;
-        var errors = run.StandardError.ReadToEndAsync();
-        run.StandardInput.Write(JsonSerializer.Serialize(job));
-        run.StandardInput.Close();
-        var output = run.StandardOutput.ReadToEnd();
-        run.WaitForExit();
-        Assert.True(run.ExitCode == 0, errors.Result + "('./dev test' installs the engine.)");
-        using var json = JsonDocument.Parse(output);
-        return [.. json.RootElement.EnumerateArray().Select(r => (r[0].GetDouble(), r[1].GetDouble()))];
-    }
+    private static List<(double Driver, double Wheel)> Run(object job) => NodeScript.Pairs(Script, job);
 }

@@ -1,6 +1,4 @@
-using System.Diagnostics;
 using System.Globalization;
-using System.Text.Json;
 using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Pins;
@@ -101,23 +99,5 @@ public sealed class IntermittentBodyTests
         Assert.Equal(2 * law.Step, Math.PI - rows[^1].Driven, held.Play + 0.01);
     }
 
-    private static List<(double Driver, double Driven)> Run(object job)
-    {
-        var start = new ProcessStartInfo("node", ["-e", Script])
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            WorkingDirectory = System.IO.Path.GetFullPath(System.IO.Path.Combine(ExampleFolder.Path("keeper"), "..", "..", "tests", "npm")),
-        };
-        using var run = Process.Start(start)!;
-        var errors = run.StandardError.ReadToEndAsync();
-        run.StandardInput.Write(JsonSerializer.Serialize(job));
-        run.StandardInput.Close();
-        var output = run.StandardOutput.ReadToEnd();
-        run.WaitForExit();
-        Assert.True(run.ExitCode == 0, errors.Result + "('./dev test' installs the engine.)");
-        using var json = JsonDocument.Parse(output);
-        return [.. json.RootElement.EnumerateArray().Select(r => (r[0].GetDouble(), r[1].GetDouble()))];
-    }
+    private static List<(double Driver, double Driven)> Run(object job) => NodeScript.Pairs(Script, job);
 }
