@@ -21,6 +21,7 @@ internal static class NewMember
         new GuideStarter(),
         new SumStarter(),
         new GearStarter(),
+        new SectorStarter(),
         new BeltStarter(),
         new RackStarter(),
         new LanternStarter(),
