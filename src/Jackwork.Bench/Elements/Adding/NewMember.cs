@@ -27,6 +27,7 @@ internal static class NewMember
         new LanternStarter(),
         new PinWheelStarter(),
         new IntermittentStarter(),
+        new PartialGearStarter(),
         new GenevaStarter(),
         new RatchetStarter(),
         new DifferentialStarter(),
