@@ -73,7 +73,7 @@ internal sealed class PartialGearCheck : ICheck
 
         // Surface speeds where the wheels roll on each other.
         var speed = Math.Abs(proof.Motion.Probe().At(w.Drive.Driver, from).First) * proof.Machine.CrankSpeed * gear.Pair.WorkingRadius2;
-        var (picked, left) = (law.Jumps().First().After, law.LetGo);
+        var (picked, left) = (gear.PickUp, law.LetGo);
         var strike = Math.Max(picked, left) * speed;
         yield return At(
             strike > Knock ? Level.Caution : Level.Note, strike, Knock, "mm/s",

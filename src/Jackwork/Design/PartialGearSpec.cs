@@ -35,7 +35,7 @@ public sealed record PartialGearSpec
     public double? Starts { get; init; }
 
     /// <summary>How far the first tooth is shortened, mm.</summary>
-    [Key("How far the driver's first tooth is shortened at its tip, so that it enters a gap and does not land on a tooth; the least that does if not given.", Unit = "mm", Min = 0, Max = 20)]
+    [Key("How far the driver's first tooth is shortened at its tip, so that it enters a gap, does not land on a tooth and picks this member up gently; the least that does if not given.", Unit = "mm", Min = 0, Max = 20)]
     public double? Shorten { get; init; }
 
     /// <summary>Profile shift coefficients.</summary>

@@ -10,8 +10,9 @@ namespace Jackwork.PartialGears;
 /// <para>The motion is that of <see cref="IntermittentLaw"/> with teeth for pins (<see cref="ToothPair"/>): the wheel stands where the driver's last tooth, going over the tip of its flank, has left it,
 /// and each turn carries it on by N - 1 + m teeth, m of which wait within reach of the first.</para>
 /// <para>The first tooth must come in between two waiting teeth. At the driven's tip circle the corner of the one that it picks up stands  w - W  past the place where the two tip circles cross,
-/// the front corner of the one behind  -(Y0 + s) - (w - t)  short of it. Shortening the first tooth moves that place towards the line of centres; it is shortened until both are a third of a module,
-/// or as far as makes the lesser of them most.</para>
+/// the front corner of the one behind  -(Y0 + s) - (w - t)  short of it. Shortening the first tooth moves that place towards the line of centres; it is shortened until both are a third of a module.
+/// The tooth that it then picks up may wait before the line of action, and is struck at more than its even speed; shortened farther the first tooth passes over that one and
+/// takes the next, flank on flank at the even speed: the least shortening that does so is chosen.</para>
 /// <para>The lock turns in a plane beside the teeth: rim of radius r1, disc of radius r2 + 2 m, see <see cref="ParallelLock"/>. The driver's plate without teeth is its root circle, which clears
 /// the wheel's tips all round. Proportions are common practice, no source.</para>
 /// </remarks>
@@ -22,6 +23,9 @@ public sealed record PartialGear
 
     /// <summary>The farthest that a first tooth is shortened by, and the steps tried, modules.</summary>
     private const double MostShort = 1.4, Tried = 0.02;
+
+    /// <summary>How much faster than its even speed the wheel may be picked up by choice, and a difference of that which is none.</summary>
+    private const double Gentle = 1.1, Gentler = 1e-6;
 
     /// <summary>By how much the disc stands out beyond the pitch circle, modules.</summary>
     private const double DiscModules = 2;
@@ -53,6 +57,9 @@ public sealed record PartialGear
         }
     }
 
+    /// <summary>Speed ratio just after pick-up.</summary>
+    public double PickUp => Law.Driven(Jet.Variable(0)).First;
+
     /// <summary>Speed ratio while flank drives flank.</summary>
     public double Even => Pair.First.BaseRadius / Pair.Second.BaseRadius;
 
@@ -77,7 +84,8 @@ public sealed record PartialGear
             return Of(pair, given, steps);
         }
 
-        PartialGear? best = null;
+        // From the full tooth on: the first that enters with room and gently; failing that the gentlest with room, or the one with most room.
+        PartialGear? gentlest = null, roomiest = null;
         for (var i = 0; i * Tried <= MostShort; i++)
         {
             if (Of(pair, i * Tried * driver.Module, steps) is not { Law: { IsClear: true, IsUnbroken: true } } gear)
@@ -85,14 +93,18 @@ public sealed record PartialGear
                 continue;
             }
 
-            best = best is null || gear.PickUpRoom > best.PickUpRoom ? gear : best;
-            if (best.PickUpRoom >= WantedRoom * driver.Module)
+            roomiest = roomiest is null || gear.PickUpRoom > roomiest.PickUpRoom ? gear : roomiest;
+            if (gear.PickUpRoom >= WantedRoom * driver.Module)
             {
-                return best;
+                gentlest = gentlest is null || gear.PickUp < gentlest.PickUp - Gentler * gear.Even ? gear : gentlest;
+                if (gear.PickUp <= Gentle * gear.Even)
+                {
+                    return gear;
+                }
             }
         }
 
-        return best ?? Of(pair, 0, steps);
+        return gentlest ?? roomiest ?? Of(pair, 0, steps);
     }
 
     private static PartialGear? Of(SpurPair pair, double shorten, int steps)

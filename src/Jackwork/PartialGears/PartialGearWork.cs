@@ -82,7 +82,7 @@ public sealed class PartialGearWork(Machine machine, PartialGearDrive drive) : M
             ["steps"] = law.Steps,
             ["driveDeg"] = ResultJson.Number(Proof.Deg(law.Drives)),
             ["speedRatio"] = ResultJson.Number(Gear.Even),
-            ["pickUpSpeedRatio"] = ResultJson.Number(law.Jumps().First().After),
+            ["pickUpSpeedRatio"] = ResultJson.Number(Gear.PickUp),
             ["letGoSpeedRatio"] = ResultJson.Number(law.LetGo),
             ["firstToothShortenedMm"] = ResultJson.Number(Gear.Shortened),
             ["pickUpRoomMm"] = ResultJson.Number(Gear.PickUpRoom),
