@@ -120,19 +120,20 @@ public sealed class PartialGearWork(Machine machine, PartialGearDrive drive) : M
         var (t, half) = (drive.Spec.Thickness ?? PlateParts.Thickness, (drive.Spec.Thickness ?? PlateParts.Thickness) / 2);
         var (from, to) = (half + IntermittentSizes.Apart, half + IntermittentSizes.Apart + t);
         var (pair, law) = (Gear.Pair, Gear.Law);
-        yield return Hubbed(true, set.OnShaft("driver", true, Gear.DriverPlate(), -half, half), -1, Teeth(pair.First, law.DriverPins)) with { Shell = (Outline.Circle(Point2.Origin, pair.First.TipRadius), []) };
+        yield return Hubbed(true, set.OnShaft("driver", true, Gear.DriverPlate(), -half, half), -1, Teeth(pair.First, law.DriverPins), pair.First.TipRadius);
         yield return Hubbed(true, set.OnShaft("rim", true, Lock.Driver, from, to), 1, "");
-        yield return Hubbed(false, set.OnShaft("wheel", false, Gear.Wheel(), -half, half), -1, Teeth(pair.Second, pair.Second.Teeth)) with { Shell = (Outline.Circle(Point2.Origin, pair.Second.TipRadius), []) };
+        yield return Hubbed(false, set.OnShaft("wheel", false, Gear.Wheel(), -half, half), -1, Teeth(pair.Second, pair.Second.Teeth), pair.Second.TipRadius);
         yield return Hubbed(false, set.OnShaft("lock", false, Lock.Driven, from, to), 1, "");
     }
 
     // The hub of a plate stands on its side towards the lock (+1) or away from it.
-    private Plate Hubbed(bool onDriver, Plate plate, int side, string note) => plate with
+    private Plate Hubbed(bool onDriver, Plate plate, int side, string note, double? shell = null) => (plate with
     {
         Bore = onDriver ? Bores.Driver : Bores.Driven,
         Note = note,
         Hub = new(onDriver ? Hubs.Driver : Hubs.Driven, drive.Spec.HubLength, set.IsUp(onDriver) == side > 0, drive.Spec.Grub),
-    };
+        Shell = shell is { } radius ? (Outline.Circle(Point2.Origin, radius), []) : null,
+    }).Upright(Machine.Members[onDriver ? drive.Driver : drive.Driven].Joint);
 
     private static string Teeth(SpurGear gear, int left) =>
         FormattableString.Invariant($"m {gear.Module:0.###} z {gear.Teeth} x {gear.Shift:0.###}{(left == gear.Teeth ? "" : FormattableString.Invariant($", {left} teeth"))}");
