@@ -52,7 +52,7 @@ internal sealed class CordTensionCheck : ICheck
         var slack = t.Least.Newton <= 0;
         var said = !t.EverPulls
             ? $"nothing keeps the cord of '{w.Name}' taut: neither its weight nor a spring pulls '{w.Name}' against it"
-            : FormattableString.Invariant($"the cord of '{w.Name}' {(slack ? "goes slack" : "is hardly taut")} at {proof.Where(proof.At(t.Least.Step), proof.Machine.Crank)}: {t.Least.Newton:0.###} N are left between {w.Called(t.Least.Strand)} and {w.Called(t.Least.Strand + 1)}, limit {wanted:0.##} N");
+            : FormattableString.Invariant($"the cord of '{w.Name}' {(slack ? "goes slack" : "is hardly taut")} at {proof.Where(proof.At(t.Least.Step), proof.Machine.Crank)}: {Math.Max(0, t.Least.Newton):0.###} N are left between {w.Called(t.Least.Strand)} and {w.Called(t.Least.Strand + 1)}, limit {wanted:0.##} N");
         return new(slack ? Level.Fault : Level.Caution, Name, w.Name, at, at, t.Least.Newton, wanted, "N", said, Remedy(proof, w, t));
     }
 

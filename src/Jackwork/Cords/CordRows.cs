@@ -35,6 +35,7 @@ internal static class CordRows
                 yield return ($"{name}: diameter", spec.Drum!.Value, "mm");
                 yield return ($"{name}: between the cheeks", work.DrumLength(k), "mm");
                 yield return ($"{name}: diameter of the cheeks", 2 * CordSizes.CheekRim(spec, d), "mm");
+                yield return ($"{name}: hole for the cord's end in a cheek", CordSizes.EyeHole(d), "mm");
                 yield return ($"{name}: least turns wound", work.Range.Wraps[k].Least / (2 * Math.PI), "");
                 yield return ($"{name}: most turns wound", work.Range.Wraps[k].Most / (2 * Math.PI), "");
             }

@@ -68,13 +68,15 @@ public sealed class CordWork(Proof proof, CordDrive drive) : Mechanism(proof.Mac
     {
         get
         {
-            var pieces = CordPieces.Of(proof.Motion, drive);
+            // The lengths share what the whole cord weighs.
+            var (pieces, area) = (CordPieces.Of(proof.Motion, drive), Math.PI * Diameter * Diameter / 4);
             for (var i = 0; i < pieces.All.Count; i++)
             {
                 var mm = pieces.All[i].Mm;
-                yield return new(
-                    $"{Name} cord {pieces.Called(i)}", PartKind.Cord, new(drive.Driven, true, i), [ConvexPiece.Capsule(default, new(mm, 0, 0), Diameter / 2)],
-                    Math.PI * Diameter * Diameter / 4 * mm, Braid);
+                yield return new($"{Name} cord {pieces.Called(i)}", PartKind.Cord, new(drive.Driven, true, i), [ConvexPiece.Capsule(default, new(mm, 0, 0), Diameter / 2)], area * mm, Braid)
+                {
+                    Filled = area * CutLength / pieces.All.Count,
+                };
             }
 
             foreach (var (k, pin) in Enumerable.Range(0, drive.Run.Leads.Count).Where(k => drive.Run.Leads[k].Kind == LeadKind.Pulley).Select(k => (k, drive.Spec.Run[k].Pin ?? CordSizes.UsualPin)))
