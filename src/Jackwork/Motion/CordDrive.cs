@@ -69,6 +69,8 @@ public sealed class CordDrive : Relation
 
     internal override IReadOnlyList<int> Drivers => [Driver, .. involved.Where(m => m != Driver && m != Driven)];
 
+    internal override bool OnlyPulls => true;
+
     internal override bool NeedsEnds => Run.Leads.Any(l => l.Kind == LeadKind.Drum && l.Member == Driver);
 
     /// <summary>What stands at a lead: "eye", "pulley", "drum".</summary>

@@ -19,25 +19,27 @@ internal sealed class CordStarter : Starter
     /// <inheritdoc/>
     public override string Text(StartSite site, bool slides)
     {
-        // From a member that turns, up and across its axis; from one that slides, along its travel; from one that does both, through eyes alone.
-        var kind = site.Joint.Kind;
-        var (up, along) = kind == JointKind.Slide ? (site.Along, site.Up) : (site.Up, site.Along);
-        var from = site.Joint.Through + (kind == JointKind.Slide ? 0 : 8) * site.Along + (kind == JointKind.Slide ? 0 * up : site.IsShaft ? Crank * up : Arm * MidMove(site));
+        // From an arm of a member that turns, up and across its axis; from one that slides or lifts, along that. What goes aside as well is led through eyes.
+        var (kind, turns) = (site.Joint.Kind, site.Joint.Kind == JointKind.Pivot);
+        var (up, along) = turns ? (site.Up, site.Along) : (site.Along, site.Up);
+        var from = site.Joint.Through + (turns ? 8 * site.Along + (site.IsShaft ? Crank * up : Arm * MidMove(site)) : 0 * up);
+        var travel = turns ? 0 : 1.5 * Math.Max(-site.Reach.Least, site.Reach.Most);
+        var (arm, hang) = (Math.Max(Arm, travel), Math.Max(Hang, travel));
         Vec3[] sides = [along.Cross(up), -1 * along.Cross(up)];
         Point3 Top(Vec3 s) => from + Rise * up + Beside * s;
-        Point3 Tied(Vec3 s) => Top(s) + Beside * s + -Hang * up;
+        Point3 Tied(Vec3 s) => Top(s) + Beside * s + -hang * up;
         var side = site.Room.Best(sides, s => Room.Points(4, Top(s), Tied(s), Tied(s) + -Spring * up));
         var (top, tied) = (Top(side), Tied(side));
         var carrier = site.On.Length == 0 ? "" : $", {site.On.TrimEnd(' ', ',')}";
         var led = kind == JointKind.Guide ? "" : Invariant($", pulley: {Pulley}");
-        var joint = slides ? $"slide: {{along: {V(up)}}}" : $"pivot: {{through: {P(tied + Arm * side)}, along: {V(along)}}}";
+        var joint = slides ? $"slide: {{along: {V(up)}}}" : $"pivot: {{through: {P(tied + arm * side)}, along: {V(along)}}}";
         return Invariant($"{{{site.On}{joint}, cord: {{from: {site.Name}, across: {V(along)}, run: [{{at: {P(from)}, on: {site.Name}}}, {{at: {P(top)}{led}{carrier}}}, {{at: {P(tied)}, on: {site.Added}}}], spring: {{at: {P(tied)}, to: {P(tied + -Spring * up)}, pull: 1, rate: 0.02}}}}}}");
     }
 
     // The direction that stands sideways when the driver is halfway through what it does.
     private static Vec3 MidMove(StartSite site)
     {
-        var (least, most) = site.Joint.Kind == JointKind.Pivot ? site.Reach : (0, 0);
+        var (least, most) = site.Reach;
         var (sin, cos) = Math.SinCos(-(least + most) / 2);
         return cos * site.Side + sin * site.Along.Cross(site.Side);
     }
