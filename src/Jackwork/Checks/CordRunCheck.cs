@@ -97,7 +97,8 @@ internal sealed class CordRunCheck : ICheck
 
                 for (var b = a + 1; b < strands.Length; b++)
                 {
-                    if (CordMeeting.Cross(strands[a], strands[b], n))
+                    // Both sides of a pulley that the cord has left cross each other, which is told as such.
+                    if ((b > a + 1 || wraps[b].Value >= 0) && CordMeeting.Cross(strands[a], strands[b], n))
                     {
                         return Said(proof, w, i, w.Diameter, $"its straight piece from {w.Called(a)} to {w.Called(a + 1)} crosses the one from {w.Called(b)} to {w.Called(b + 1)}");
                     }

@@ -5,8 +5,8 @@ namespace Jackwork.Cords;
 /// <para>In an eye, or on a pulley that does not turn, a cord that bends by the angle a with the friction m: k = e^(m a) (L. Euler 1769, J. A. Eytelwein 1808; R. C. Hibbeler, Engineering Mechanics: Statics,
 /// section 8.5, from memory).</para>
 /// <para>A pulley of radius r turns on a pin of radius p with the friction m: the pull of both sides, R^2 = T1^2 + T2^2 - 2 T1 T2 cos a, presses on the pin and holds it back by m p R:
-/// (T2 - T1) r = m p R. With c = m p/r: (1 - c^2) k^2 - 2 (1 - c^2 cos a) k + 1 - c^2 = 0 (the friction circle of a journal; Hibbeler, section 8.7, from memory). Where that is
-/// more than the cord's own grip the pulley stands still and the cord slides.</para>
+/// (T2 - T1) r = m p R. With c = m p/r: (1 - c^2) k^2 - 2 (1 - c^2 cos a) k + 1 - c^2 = 0 (the friction circle of a journal; Hibbeler, section 8.7, from memory). That is never more than
+/// the cord's own grip on the pulley, since p is less than r. A pulley on a pin as thick as itself could not turn, and counts as an eye.</para>
 /// </remarks>
 public static class CordFriction
 {
@@ -22,14 +22,14 @@ public static class CordFriction
     /// <param name="radius">r, mm.</param>
     public static double Pulley(double friction, double wrap, double pin, double radius)
     {
-        var c2 = Math.Pow(friction * pin / radius, 2);
         var a = Math.Max(0, wrap);
-        if (c2 >= 1)
+        if (pin >= radius)
         {
             return Eye(friction, a);
         }
 
+        var c2 = Math.Pow(friction * pin / radius, 2);
         var b = (1 - c2 * Math.Cos(a)) / (1 - c2);
-        return Math.Min(Eye(friction, a), b + Math.Sqrt(Math.Max(0, b * b - 1)));
+        return b + Math.Sqrt(Math.Max(0, b * b - 1));
     }
 }

@@ -12,7 +12,7 @@ namespace Jackwork.Parts;
 internal static class PieceMass
 {
     /// <summary>Corners that stand for a disc.</summary>
-    private const int Corners = 32;
+    private const int Corners = 96;
 
     /// <summary>The points, as drawn, with their masses, g.</summary>
     public static IReadOnlyList<(Point3 At, double Grams)> Of(Part part)
