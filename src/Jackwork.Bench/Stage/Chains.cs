@@ -24,6 +24,7 @@ internal sealed class Chains(Machine machine)
             PartKind.Roller => "a roller or face that touches a cam",
             PartKind.Pin => "a pin",
             PartKind.Rod => "a push rod",
+            PartKind.Cord => "a straight piece of cord",
             PartKind.Slide => "the rod of a slide",
             PartKind.Handle => "part of the handle",
             PartKind.Board => "a board of the case",

@@ -1,6 +1,7 @@
 using Jackwork.Barrels;
 using Jackwork.Cams;
 using Jackwork.Checks;
+using Jackwork.Cords;
 using Jackwork.Differentials;
 using Jackwork.Eccentrics;
 using Jackwork.Geneva;
@@ -37,6 +38,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         new("positiveCams", PositiveCamWork.Of),
         new("barrels", BarrelWork.Of),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
+        new("cords", proof => proof.Machine.Drives.OfType<CordDrive>().Select(d => new CordWork(proof, d))),
         Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
     ];
 

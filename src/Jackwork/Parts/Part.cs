@@ -38,6 +38,9 @@ public enum PartKind
     /// <summary>A rod or wire between two pins.</summary>
     Rod,
 
+    /// <summary>A straight piece of a cord.</summary>
+    Cord,
+
     /// <summary>The rod of a slide.</summary>
     Slide,
 
@@ -69,10 +72,11 @@ public enum PartKind
     Figure,
 }
 
-/// <summary>What a part moves with: the case, a member, or a rod between two pins.</summary>
-/// <param name="Member">Index of the member, or <see cref="Jackwork.Motion.Member.Case"/>; for a rod the member that it drives.</param>
-/// <param name="IsRod">Whether it is the rod or floating bar that drives that member.</param>
-public readonly record struct Body(int Member, bool IsRod = false)
+/// <summary>What a part moves with: the case, a member, or what floats between members: a rod between two pins, a length of a cord.</summary>
+/// <param name="Member">Index of the member, or <see cref="Jackwork.Motion.Member.Case"/>; for a rod or cord the member that it drives.</param>
+/// <param name="IsRod">Whether it is the rod, floating bar or cord that drives that member.</param>
+/// <param name="Piece">For a cord, which of its straight lengths (see <see cref="CordPieces"/>); else 0.</param>
+public readonly record struct Body(int Member, bool IsRod = false, int Piece = 0)
 {
     /// <summary>The fixed frame.</summary>
     public static Body Case => new(Jackwork.Motion.Member.Case);

@@ -35,7 +35,7 @@ public static class Processes
         PartKind.Hub or PartKind.Roller or PartKind.Bush or PartKind.Guide => Process.Turned,
         PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Slide => Process.Cut,
         PartKind.Rod => Process.Bent,
-        PartKind.Grub or PartKind.Screw or PartKind.Washer => Process.Bought,
+        PartKind.Grub or PartKind.Screw or PartKind.Washer or PartKind.Cord => Process.Bought,
         PartKind.Figure => Process.Carved,
         _ => Process.Sawn,
     };

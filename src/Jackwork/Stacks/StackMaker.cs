@@ -46,7 +46,7 @@ internal static class StackMaker
         var items = new List<StackItem>();
         foreach (var part in proof.Assembly.Parts)
         {
-            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Slide or PartKind.Grub or PartKind.Screw || line.On(part) is not { } box)
+            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Cord or PartKind.Slide or PartKind.Grub or PartKind.Screw || line.On(part) is not { } box)
             {
                 continue;
             }
