@@ -62,10 +62,10 @@ internal static class PartMeshes
         var up = joint.Along.AnyPerpendicular();
         var frame = new Frame(up.Cross(joint.Along), up, joint.Along, joint.Through);
         double Reach(Vec3 d) => part.Pieces.Max(p => (p.Support(d) - joint.Through).Dot(d));
-        Outline[] bore = profile.Bore is { } d ? [Outline.Circle(Point2.Origin, d / 2)] : [];
+        Outline[] holes = [.. profile.Openings, .. profile.Bore is { } d ? [Outline.Circle(Point2.Origin, d / 2)] : (Outline[])[]];
         try
         {
-            return ConvexCut.Plate(profile.Rim, bore, ProfileSagitta, frame, -Reach(-joint.Along), Reach(joint.Along));
+            return ConvexCut.Plate(profile.Rim, holes, ProfileSagitta, frame, -Reach(-joint.Along), Reach(joint.Along));
         }
         catch (ArgumentException)
         {

@@ -52,6 +52,14 @@ public sealed record GearSpec
     [Key("On shafts that are not parallel: whether a positive turn of the driver turns this member in the `same` or the `opposite` sense about its own axis.", Words = "same opposite")]
     public string? Sense { get; init; }
 
+    /// <summary>The driver's wheel as a sector.</summary>
+    [Key("Cuts only a sector of the driver's wheel; whole if not given.")]
+    public SectorSpec? DriverSector { get; init; }
+
+    /// <summary>The member's wheel as a sector.</summary>
+    [Key("Cuts only a sector of this member's wheel; whole if not given.")]
+    public SectorSpec? Sector { get; init; }
+
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]
     public string? Note { get; init; }

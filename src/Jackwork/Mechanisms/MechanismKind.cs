@@ -9,6 +9,7 @@ using Jackwork.Guides;
 using Jackwork.Lanterns;
 using Jackwork.Linkages;
 using Jackwork.Motion;
+using Jackwork.PartialGears;
 using Jackwork.Pins;
 using Jackwork.Racks;
 using Jackwork.Ratchets;
@@ -34,6 +35,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
         new("racks", proof => proof.Machine.Drives.OfType<RackDrive>().Select(d => new RackWork(proof.Motion, d))),
         Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
+        Driven<PartialGearDrive>("partialGears", (m, d) => new PartialGearWork(m, d)),
         new("guides", proof => Enumerable.Range(0, proof.Machine.Members.Count).Where(m => proof.Machine.Members[m].Joint.Kind == JointKind.Guide).Select(m => new GuideWork(proof.Machine, m))),
         new("positiveCams", PositiveCamWork.Of),
         new("barrels", BarrelWork.Of),

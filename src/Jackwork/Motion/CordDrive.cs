@@ -71,7 +71,7 @@ public sealed class CordDrive : Relation
 
     internal override bool OnlyPulls => true;
 
-    internal override bool NeedsEnds => Run.Leads.Any(l => l.Kind == LeadKind.Drum && l.Member == Driver);
+    internal override string? Ended => Run.Leads.Any(l => l.Kind == LeadKind.Drum && l.Member == Driver) ? Kind : null;
 
     /// <summary>What stands at a lead: "eye", "pulley", "drum".</summary>
     public string Called(int lead) => Run.Leads[lead].Kind switch { LeadKind.Eye => "eye", LeadKind.Pulley => "pulley", _ => "drum" };

@@ -6,7 +6,8 @@ namespace Jackwork.Parts;
 /// <summary>How far each pair of parts must keep apart, and which are meant to touch.</summary>
 /// <remarks>
 /// Left out are parts of one body, and contacts that are judged elsewhere by their exact shapes: a follower on its own cam (the run on
-/// the cams as cut), teeth in mesh, pins in slots, the parts of one mechanism (its own checks). Left out too are a rod and what holds its ends, a cord and the members that it is led by, a lever or a mechanism's plate and
+/// the cams as cut), teeth in mesh, pins in slots, the parts of one mechanism (its own checks). Left out too are a rod and what holds its ends, a cord and the members that it is led by,
+/// a lever, a wheel or a mechanism's plate and
 /// the axle or shaft through it, and what the design names under <c>touching</c>, since these are drawn one within the other.
 /// A shaft or axle may touch the board that it runs in, but no deeper than <see cref="JournalDepth"/>.
 /// </remarks>
@@ -110,12 +111,12 @@ public sealed class MeantContacts
 
     private static bool IsOneMechanism(Part a, Part b) => a.Serves is { } one && b.Serves == one;
 
-    // Levers, and plates of mechanisms with their hubs, that turn or stand on an axle or a shaft along their own axis.
+    // Levers, wheels, and plates of mechanisms with their hubs, that turn or stand on an axle or a shaft along their own axis.
     private bool IsOnAxle(Part a, Part b)
     {
         var axle = Runs(a) is not null ? a : b;
         var other = axle == a ? b : a;
-        if (Runs(axle) is not { } bears || other.Body.IsRod || other.Kind is not (PartKind.Lever or PartKind.Plate or PartKind.Hub))
+        if (Runs(axle) is not { } bears || other.Body.IsRod || other.Kind is not (PartKind.Lever or PartKind.Wheel or PartKind.Plate or PartKind.Hub))
         {
             return false;
         }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Jackwork.Cams;
 using Jackwork.Cords;
 using Jackwork.Design;
+using Jackwork.Gears;
 using Jackwork.Geometry;
 using Jackwork.Mechanisms;
 using Jackwork.Motion;
@@ -10,7 +11,7 @@ using Jackwork.Solids;
 namespace Jackwork.Bench.Elements.SideView;
 
 /// <summary>Gathers the lines, points and lengths of a machine's skeleton.</summary>
-internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms)
+internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms, IReadOnlyList<GearWork> gears)
 {
     /// <summary>How far an axis or the line of a slide is drawn beyond the last thing on it, mm.</summary>
     private const double Beyond = 6;
@@ -195,9 +196,25 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
             return;
         }
 
-        foreach (var (member, joint, radius) in (ReadOnlySpan<(int, Joint, double)>)[(drive.Driver, a, r.Item1), (drive.Driven, b, r.Item2)])
+        var work = gears.FirstOrDefault(g => g.Drive == drive);
+        foreach (var (member, joint, radius, sector, toothAt) in (ReadOnlySpan<(int, Joint, double, GearSector?, double)>)
+        [
+            (drive.Driver, a, r.Item1, work?.DriverSector?.Sector, work?.TeethAt.Driver ?? 0),
+            (drive.Driven, b, r.Item2, work?.DrivenSector?.Sector, work?.TeethAt.Driven ?? 0),
+        ])
         {
             onAxis[member].Add(joint.Foot(at));
+            if (sector is not null)
+            {
+                var frame = Plate.On(joint) with { Origin = joint.Foot(at) };
+                foreach (var loop in sector.Windows.Append(sector.Outline()))
+                {
+                    Loop(StrokeKind.Plate, drive.Driven, member, [.. loop.Turned(toothAt).Flatten(Sagitta).Select(p => frame.Apply(new Point3(p.X, p.Y, 0)))]);
+                }
+
+                continue;
+            }
+
             Circle(StrokeKind.Wheel, drive.Driven, member, joint.Foot(at), joint.Along, radius);
         }
     }

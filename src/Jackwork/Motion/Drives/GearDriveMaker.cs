@@ -23,6 +23,12 @@ internal static class GearDriveMaker
                 return null;
             }
 
+            if (Sectors(g).Select(s => s.Key).FirstOrDefault() is { } key)
+            {
+                site.Note(key, "a sector is cut of spur wheels, and these shafts are not parallel", $"Remove '{key}'");
+                return null;
+            }
+
             return new(site.Driver, site.Driven, new Rational(g.Sense == "same" ? z1 : -z1, z2), g);
         }
 
@@ -50,7 +56,46 @@ internal static class GearDriveMaker
             return null;
         }
 
+        if (!AreCut(g, site))
+        {
+            return null;
+        }
+
         var sign = (g.Inside ? 1 : -1) * Math.Sign(cos);
         return new(site.Driver, site.Driven, new Rational(sign * z1, z2), g);
+    }
+
+    // Whether the sectors that the design asks for can be told.
+    private static bool AreCut(GearSpec g, DriveSite site)
+    {
+        foreach (var (key, sector) in Sectors(g))
+        {
+            if (g.Inside)
+            {
+                site.Note(key, "a ring and its pinion are cut whole; a sector is cut of outside wheels only", $"Remove '{key}', or 'inside: true'");
+                return false;
+            }
+
+            if (sector.From is { } from && sector.To is { } to && from >= to)
+            {
+                site.Note($"{key}.from", FormattableString.Invariant($"the teeth shall serve turns from {from}° to {to}°, which leaves none"), "Let 'from' be the lesser of the two");
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static IEnumerable<(string Key, SectorSpec Sector)> Sectors(GearSpec g)
+    {
+        if (g.DriverSector is { } driver)
+        {
+            yield return ("driver-sector", driver);
+        }
+
+        if (g.Sector is { } driven)
+        {
+            yield return ("sector", driven);
+        }
     }
 }
