@@ -1,4 +1,5 @@
 using Jackwork.Barrels;
+using Jackwork.Bevels;
 using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Differentials;
@@ -13,6 +14,7 @@ using Jackwork.Racks;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
 using Jackwork.Universals;
+using Jackwork.Worms;
 
 namespace Jackwork.Mechanisms;
 
@@ -38,6 +40,8 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         new("barrels", BarrelWork.Of),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
         Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
+        Driven<BevelDrive>("bevels", (m, d) => new BevelWork(m, d)),
+        Driven<WormDrive>("worms", (m, d) => new WormWork(m, d)),
     ];
 
     private static MechanismKind Driven<T>(string list, Func<Machine, T, Mechanism> make)
