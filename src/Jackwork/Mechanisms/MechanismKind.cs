@@ -1,4 +1,5 @@
 using Jackwork.Barrels;
+using Jackwork.Belts;
 using Jackwork.Bevels;
 using Jackwork.Cams;
 using Jackwork.Checks;
@@ -41,6 +42,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
         Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
         Driven<BevelDrive>("bevels", (m, d) => new BevelWork(m, d)),
+        new("belts", proof => proof.Machine.Drives.OfType<BeltDrive>().Where(d => d.Spec.IsMade).Select(d => new BeltWork(proof.Machine, d))),
         Driven<WormDrive>("worms", (m, d) => new WormWork(m, d)),
     ];
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
+using Jackwork.Parts;
 
 namespace Jackwork.Mechanisms;
 
@@ -15,6 +16,16 @@ public sealed record Turned(string Name, int Member, ImmutableArray<(double Stat
 
     /// <summary>Its hub, turned in one with it or fixed on it, at the end of the profile (above) or at its beginning; null for none.</summary>
     public PlateHub? Hub { get; init; }
+
+    /// <summary>From where to where it reaches with its hub, mm along the member's axis.</summary>
+    public (double From, double To) Reach
+    {
+        get
+        {
+            var hub = Hub is { } h ? h.Length ?? PlateParts.HubLength : 0;
+            return (Profile[0].Station - (Hub?.Above == false ? hub : 0), Profile[^1].Station + (Hub?.Above == true ? hub : 0));
+        }
+    }
 
     /// <summary>What is turned or bought by.</summary>
     public SizeTable Sizes { get; init; } = new("", []);

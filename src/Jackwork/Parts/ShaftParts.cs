@@ -66,7 +66,7 @@ internal static class ShaftParts
         var plates = proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && !p.OnLink).ToList();
         var reaches = stations.Select(s => (From: s - half, To: s + half))
             .Concat(plates.Select(p => MechanismParts.Reach(machine, p)))
-            .Concat(proof.Mechanisms.SelectMany(w => w.Turnings).Where(t => t.Member == m).Select(TurnedParts.Reach))
+            .Concat(proof.Mechanisms.SelectMany(w => w.Turnings).Where(t => t.Member == m).Select(t => t.Reach))
             .DefaultIfEmpty((From: -half, To: half)).ToList();
         var ends = plates.Where(p => p is { EndsShaft: true, Hub: not null }).Select(p => (p.Hub!.Value.Above, Station: MechanismParts.Reach(machine, p))).ToList();
         return (

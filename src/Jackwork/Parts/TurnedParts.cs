@@ -30,13 +30,6 @@ internal static class TurnedParts
         }
     }
 
-    /// <summary>From where to where a turned part and its hub reach along its member's axis, mm.</summary>
-    public static (double From, double To) Reach(Turned turned)
-    {
-        var hub = turned.Hub is { } h ? h.Length ?? PlateParts.HubLength : 0;
-        return (turned.Profile[0].Station - (turned.Hub?.Above == false ? hub : 0), turned.Profile[^1].Station + (turned.Hub?.Above == true ? hub : 0));
-    }
-
     private static ConvexPiece Slice(Joint joint, (double Station, double Radius) a, (double Station, double Radius) b) => a.Radius == b.Radius
         ? ConvexPiece.Cylinder(Station.At(joint, a.Station), Station.At(joint, b.Station), a.Radius)
         : ConvexPiece.Frustum(Station.At(joint, a.Station), a.Radius, Station.At(joint, b.Station), b.Radius);
