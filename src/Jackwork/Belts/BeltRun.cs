@@ -4,7 +4,7 @@ namespace Jackwork.Belts;
 /// <remarks>
 /// <para>Radii r1, r2, centres C apart. Open: sin b = (r2 - r1)/C, arcs of contact pi - 2b and pi + 2b. Crossed: sin b = (r1 + r2)/C, both arcs pi + 2b.
 /// The two straight parts are C cos b long each, and the length is 2 C cos b + r1 theta1 + r2 theta2.</para>
-/// <para>R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, section 17-1 (from memory); Encyclopaedia Britannica, 11th ed., "Mechanics", section 59, equations 32 A and 32 B.</para>
+/// <para>R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, section 17-1 (from memory); open also Encyclopaedia Britannica, 11th ed., "Mechanics", equation 32 B.</para>
 /// </remarks>
 /// <param name="First">Radius of the first circle r1, mm.</param>
 /// <param name="Second">Radius of the second r2, mm.</param>

@@ -25,6 +25,11 @@ internal sealed class BeltCheck : ICheck
                 continue;
             }
 
+            if (w.Kind.IsChain && proof.Cutter > w.Drive.Spec.Roller!.Value)
+            {
+                yield return Said(Level.Fault, proof.Cutter, w.Drive.Spec.Roller.Value, "mm", FormattableString.Invariant($"a cutter of {proof.Cutter:0.##} mm does not go into the seats for rollers of {w.Drive.Spec.Roller:0.##} mm"), FormattableString.Invariant($"Use a cutter of {w.Drive.Spec.Roller:0.##} mm or less"));
+            }
+
             for (var k = 0; k < 2; k++)
             {
                 var (on, deg, d) = (proof.Machine.NameOf(k == 0 ? w.Drive.Driver : w.Drive.Driven), Proof.Deg(w.Arc(k)), 2 * w.Radius(k));

@@ -21,6 +21,8 @@ internal static class NewMember
         new GuideStarter(),
         new SumStarter(),
         new GearStarter(),
+        new BevelStarter(),
+        new WormStarter(),
         new BeltStarter(),
         new RackStarter(),
         new LanternStarter(),
