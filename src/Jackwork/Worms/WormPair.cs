@@ -9,8 +9,11 @@ namespace Jackwork.Worms;
 /// <para>With friction f the worm drives with the efficiency (cos(alpha_n) - f tan g)/(cos(alpha_n) + f/tan g); the wheel drives the worm with
 /// (cos(alpha_n) - f/tan g)/(cos(alpha_n) + f tan g), and not at all, the pair being self-locking, where f is at least cos(alpha_n) tan g.</para>
 /// <para>R. L. Mott, Machine Elements in Mechanical Design, 4th ed., section 8-10; R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, section 13-17, worm gearing (from memory).</para>
-/// <para>A wheel cut straight through a plate t thick meets threads that slant across it by t tan g: its gaps are cut wider by as much. A flat plate does not bend round the worm:
-/// at its faces the worm's tip, of radius ra1, is e = ra1 - sqrt(ra1^2 - t^2/4) less deep in the gap.</para>
+/// <para>A plate of the thickness t with gaps cut straight through it: at the height z from its middle plane and the depth y from the worm's axis a thread stands (L/2pi) atan(z/y) farther on than in
+/// the middle plane, and is thinner by (sqrt(y^2 + z^2) - y) tan(alpha) on either side. With z = y tan(b) it stands out of the middle plane's thread by at most
+/// E = (L/2pi) b - y (1/cos b - 1) tan(alpha),  largest at the wheel's tip, y = d1/2 - ha m, and at sin b = (sqrt(1 + 4 c^2) - 1)/2c, c = L/(2 pi y tan(alpha)), or at the plate's face.
+/// Gaps that are 2E wider clear it at every height. (Ours.)</para>
+/// <para>A flat plate does not bend round the worm: at its faces the worm's tip, of radius ra1, is ra1 - sqrt(ra1^2 - t^2/4) less deep in the gap.</para>
 /// </remarks>
 /// <param name="Module">Axial module m, mm.</param>
 /// <param name="Starts">Starts of the worm z1.</param>
@@ -68,7 +71,13 @@ public sealed record WormPair(double Module, int Starts, int WheelTeeth, double 
 
     /// <summary>How much wider gaps cut straight through a plate must be, mm.</summary>
     /// <param name="thickness">Thickness of the plate, mm.</param>
-    public double Slant(double thickness) => thickness * Math.Tan(LeadAngle);
+    public double Widening(double thickness)
+    {
+        var (y, tan) = (Diameter / 2 - Rack.Addendum * Module, Math.Tan(Rack.PressureAngle));
+        var c = Lead / (2 * Math.PI * y * tan);
+        var b = Math.Min(Math.Asin((Math.Sqrt(1 + 4 * c * c) - 1) / (2 * c)), Math.Atan(thickness / 2 / y));
+        return 2 * (Lead / (2 * Math.PI) * b - y * (1 / Math.Cos(b) - 1) * tan);
+    }
 
     /// <summary>How much less deep the worm stands in the gaps at the faces of a flat plate, mm.</summary>
     /// <param name="thickness">Thickness of the plate, mm.</param>

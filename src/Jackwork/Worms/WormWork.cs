@@ -35,6 +35,12 @@ public sealed class WormWork : Mechanism
         var module = s.Module!.Value;
         var rack = BasicRack.Of(s.PressureAngle is { } deg ? deg * Math.PI / 180 : BasicRack.A.PressureAngle);
         Pair = new(module, s.Teeth.Min(), s.Teeth.Max(), w.Diameter ?? WormPair.UsualDiameter * module, rack);
+        if (Pair.RootRadius <= 0)
+        {
+            Impossible = FormattableString.Invariant($"a reference diameter of {Pair.Diameter:0.##} mm leaves no worm within a thread {Pair.Depth:0.##} mm deep");
+            return;
+        }
+
         try
         {
             Wheel = new(module, Pair.WheelTeeth, 0, rack, Thinning + Widening);
@@ -81,7 +87,7 @@ public sealed class WormWork : Mechanism
     public bool IsSlanted => drive.Spec.Worm!.Cut == "slanted";
 
     /// <summary>How much more the wheel's gaps are widened since they are cut straight, mm.</summary>
-    public double Widening => IsSlanted ? 0 : Pair.Slant(Thickness);
+    public double Widening => IsSlanted ? 0 : Pair.Widening(Thickness);
 
     /// <summary>Friction between thread and teeth.</summary>
     public double Friction => drive.Spec.Worm!.Friction ?? UsualFriction;
@@ -112,7 +118,23 @@ public sealed class WormWork : Mechanism
         [new($"{Label} thread", drive.Worm, Pair.TipRadius, Length, ThreadWrap.Gaps(Pair, Length, GapAtTip, drive.IsRight), [], FormattableString.Invariant($"{Hand}-hand, lead {Pair.Lead:0.###} mm; its middle faces the wheel, crank at 0"))];
 
     /// <inheritdoc/>
-    public override IReadOnlyList<SizeTable> Tables => [.. Turnings.Select(t => t.Sizes)];
+    public override IReadOnlyList<SizeTable> Tables => Impossible is not null ? [] :
+    [
+        .. Turnings.Select(t => t.Sizes),
+        new($"{Machine.NameOf(drive.Wheel)} worm wheel",
+        [
+            ("teeth", Pair.WheelTeeth, ""),
+            ("module", Pair.Module, "mm"),
+            ("outside diameter", 2 * Wheel!.TipRadius, "mm"),
+            ("reference diameter", Pair.WheelDiameter, "mm"),
+            ("root diameter", 2 * Wheel.RootRadius, "mm"),
+            ("thickness of the plate", Thickness, "mm"),
+            ("gaps cut straight wider by", Widening, "mm"),
+            ("slant of the teeth, as the thread's hand", IsSlanted ? Proof.Deg(Pair.LeadAngle) : 0, "deg"),
+            ("bore", WheelBore, "mm"),
+            ("centre distance", Pair.CentreDistance, "mm"),
+        ]),
+    ];
 
     private string Label => $"{Machine.NameOf(drive.Worm)} worm";
 
@@ -143,15 +165,12 @@ public sealed class WormWork : Mechanism
         var joint = Machine.Members[drive.Wheel].Joint;
         var (own, worm) = drive.WormDrives ? (drive.Passing.OnDriven, drive.Passing.OnDriver) : (drive.Passing.OnDriver, drive.Passing.OnDriven);
         var (place, hub) = (Station.Of(joint, own), drive.Spec.Hubs?[drive.WormDrives ? 1 : 0] ?? 2 * WheelBore);
-        var slant = IsSlanted
-            ? FormattableString.Invariant($", teeth slanted {Proof.Deg(Pair.LeadAngle):0.##} deg {Hand}-hand, this is the middle plane")
-            : FormattableString.Invariant($", cut straight, gaps {Widening:0.##} mm wider for it");
         return new($"{Machine.NameOf(drive.Wheel)} worm wheel", drive.Wheel, teeth!.Turned(new CamPlane(joint).Direction(worm - own).Angle + Wheel!.Pitch / 2), Plate.On(joint), place - Thickness / 2, place + Thickness / 2)
         {
             Bore = WheelBore,
             Hub = new(hub, drive.Spec.HubLength, drive.Spec.HubSide != "behind", drive.Spec.Grub),
             Shell = (Outline.Circle(Point2.Origin, Wheel.TipRadius), []),
-            Note = FormattableString.Invariant($"m {Pair.Module:0.###} z {Pair.WheelTeeth} for a worm{slant}"),
+            Note = FormattableString.Invariant($"m {Pair.Module:0.###} z {Pair.WheelTeeth} {(IsSlanted ? "slanted" : "straight")}"),
         };
     }
 

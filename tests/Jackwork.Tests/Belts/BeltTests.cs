@@ -192,6 +192,7 @@ public sealed class BeltTests
     [InlineData("diameters: [30, 20], pitch: 8", "no pitch")]
     [InlineData("teeth: [9, 9], round: 3", "smooth belt's size")]
     [InlineData("diameters: [30, 20], round: 3, flat: [10, 1]", "both round and flat")]
+    [InlineData("teeth: [9, 9], bores: [6, 6]", "nothing is made")]
     [InlineData("teeth: [9, 9], roller: 5", "without its pitch")]
     [InlineData("teeth: [9, 9], pitch: 4, roller: 5", "do not fit")]
     public void WhatCannotBeIsRefused(string belt, string why) => Assert.Contains(Refused(Text(belt, 80)), p => p.ToString()!.Contains(why, StringComparison.Ordinal));

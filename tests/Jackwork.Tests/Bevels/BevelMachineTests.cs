@@ -124,6 +124,7 @@ public sealed class BevelMachineTests
     [InlineData("teeth: [20, 20], module: 2, shift: [0.3, 0.3]", "do not sum to 0")]
     [InlineData("teeth: [20, 20], module: 2, sense: opposite", "in the same sense")]
     [InlineData("teeth: [20, 20], module: 2, bevel: {}, worm: {}", "at once")]
+    [InlineData("teeth: [20, 20], module: 2, thickness: 5", "says nothing of bevel wheels")]
     public void WhatCannotBeIsRefused(string gear, string why) =>
         Assert.Contains(Refused(Head("shaft") + Pivot("shaft", new(7, 0, 0), new(1, 0, 0)) + Pivot("other", new(0, -9, 0), new(0, 1, 0), $"gear: {{with: shaft, {gear}}}")), p => p.ToString()!.Contains(why, StringComparison.Ordinal));
 

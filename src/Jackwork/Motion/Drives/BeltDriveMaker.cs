@@ -39,6 +39,12 @@ internal static class BeltDriveMaker
             return null;
         }
 
+        if (!b.IsMade && Stray(b) is { } stray)
+        {
+            site.Note(stray, $"'{stray}' is told of a belt of which nothing is made", "Say what it is with 'round', 'flat' or 'pitch', or remove this");
+            return null;
+        }
+
         if (b.IsMade && (site.DrivenJoint.Through - site.DriverJoint.Through).Across(site.DriverJoint.Along).Length < DriveSite.OnAxis)
         {
             site.Note("", $"'{site.DriverName}' and '{site.DrivenName}' turn about one axis, where no belt runs", "Set the axes apart");
@@ -63,6 +69,8 @@ internal static class BeltDriveMaker
         : b.Diameters is not null && (b.Pitch ?? b.Roller) is not null ? (b.Pitch is not null ? "pitch" : "roller", "a smooth belt has no pitch and no rollers", "Give 'round: 4' or 'flat: [10, 1.5]'; or 'teeth' for a chain or toothed belt")
         : b.Roller is { } roller && !(roller < b.Pitch) ? ("roller", b.Pitch is null ? "a chain's rollers are given without its pitch" : FormattableString.Invariant($"rollers of {roller} mm do not fit into a pitch of {b.Pitch} mm"), "Give both as the chain has them: 'pitch: 8, roller: 5'")
         : null;
+
+    private static string? Stray(BeltSpec b) => b.Width is not null ? "width" : b.At is not null ? "at" : b.Bores is not null ? "bores" : b.Hubs is not null ? "hubs" : b.HubLength is not null ? "hub-length" : b.HubSide is not null ? "hub-side" : b.Grub is not null ? "grub" : null;
 
     private static long Tenths(double mm) => (long)Math.Round(10 * mm);
 }

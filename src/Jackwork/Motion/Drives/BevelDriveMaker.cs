@@ -26,9 +26,9 @@ internal static class BevelDriveMaker
             return null;
         }
 
-        if (g.Inside)
+        if (Stray(g) is { } key)
         {
-            site.Note("inside", "only wheels on parallel shafts run in a ring", "Remove 'inside'");
+            site.Note(key, $"'{key}' says nothing of bevel wheels: they stand by 'sides' from where the axes meet, as long as 'face', their hubs behind them", "Remove it");
             return null;
         }
 
@@ -50,6 +50,9 @@ internal static class BevelDriveMaker
 
         return new(site.Driver, site.Driven, new Rational(sign * g.Teeth[0], g.Teeth[1]), g, meeting, sides);
     }
+
+    // What only other wheels have.
+    private static string? Stray(GearSpec g) => g.Inside ? "inside" : g.At is not null ? "at" : g.Thickness is not null ? "thickness" : g.HubSide is not null ? "hub-side" : null;
 
     private static int Side(string? given, Joint shaft, Point3 meeting) =>
         given is not null ? (given == "behind" ? -1 : 1) : (shaft.Through - meeting).Dot(shaft.Along) < -DriveSite.OnAxis ? -1 : 1;

@@ -22,9 +22,9 @@ internal static class WormDriveMaker
             return null;
         }
 
-        if (g.Inside || g.Shift is not null)
+        if ((g.Inside ? "inside" : g.Shift is not null ? "shift" : g.At is not null ? "at" : null) is { } stray)
         {
-            site.Note(g.Inside ? "inside" : "shift", $"a worm's wheel has no '{(g.Inside ? "inside" : "shift")}'", "Remove it; the worm's diameter sets the distance");
+            site.Note(stray, $"'{stray}' says nothing of a worm and its wheel: they stand where the shafts pass each other, at a distance that the worm's diameter sets", "Remove it");
             return null;
         }
 
