@@ -213,7 +213,7 @@ public sealed class BeltWork : Mechanism
     private IEnumerable<Plate> Pulley(int k)
     {
         var (member, joint, place, hub) = On(k);
-        var name = $"{Machine.NameOf(member)} {(Kind.IsChain ? "chain wheel" : "pulley")} to {Machine.NameOf(k == 0 ? drive.Driven : drive.Driver)}";
+        var name = $"{Name} {(k == 0 ? "driver" : "driven")} {(Kind.IsChain ? "chain wheel" : "pulley")}";
         Plate Disc(string what, Outline rim, double from, double to, bool hubbed) => new(name + what, member, rim, Plate.On(joint), place + from, place + to) { Bore = Bore(k), Hub = hubbed ? hub : null };
         if (Kind.IsChain)
         {
@@ -247,7 +247,7 @@ public sealed class BeltWork : Mechanism
     private Turned Toothed(int k)
     {
         var (member, _, place, hub) = On(k);
-        var name = $"{Machine.NameOf(member)} toothed pulley to {Machine.NameOf(k == 0 ? drive.Driven : drive.Driver)}";
+        var name = $"{Name} {(k == 0 ? "driver" : "driven")} toothed pulley";
         var (wide, rim, cheek) = (Kind.Width / 2 + Beside, Rim(k), Radius(k) + Kind.Thickness / 2 + Beyond);
         return new(name, member, [(place - wide - 1, cheek), (place - wide, cheek), (place - wide, rim), (place + wide, rim), (place + wide, cheek), (place + wide + 1, cheek)], Bore(k))
         {

@@ -114,7 +114,7 @@ public sealed class BevelWork : Mechanism
         return json;
     }
 
-    private string Label(int k) => FormattableString.Invariant($"{Machine.NameOf(Shaft(k))} bevel wheel {Wheel(k).Teeth}");
+    private string Label(int k) => $"{Name} {(k == 0 ? "driver" : "driven")} bevel wheel";
 
     private int Side(int k) => k == 0 ? drive.Sides.Driver : drive.Sides.Driven;
 

@@ -121,7 +121,7 @@ public sealed class WormWork : Mechanism
     public override IReadOnlyList<SizeTable> Tables => Impossible is not null ? [] :
     [
         .. Turnings.Select(t => t.Sizes),
-        new($"{Machine.NameOf(drive.Wheel)} worm wheel",
+        new($"{Name} worm wheel",
         [
             ("teeth", Pair.WheelTeeth, ""),
             ("module", Pair.Module, "mm"),
@@ -136,7 +136,7 @@ public sealed class WormWork : Mechanism
         ]),
     ];
 
-    private string Label => $"{Machine.NameOf(drive.Worm)} worm";
+    private string Label => $"{Name} worm";
 
     private string Hand => drive.IsRight ? "right" : "left";
 
@@ -165,7 +165,7 @@ public sealed class WormWork : Mechanism
         var joint = Machine.Members[drive.Wheel].Joint;
         var (own, worm) = drive.WormDrives ? (drive.Passing.OnDriven, drive.Passing.OnDriver) : (drive.Passing.OnDriver, drive.Passing.OnDriven);
         var (place, hub) = (Station.Of(joint, own), drive.Spec.Hubs?[drive.WormDrives ? 1 : 0] ?? 2 * WheelBore);
-        return new($"{Machine.NameOf(drive.Wheel)} worm wheel", drive.Wheel, teeth!.Turned(new CamPlane(joint).Direction(worm - own).Angle + Wheel!.Pitch / 2), Plate.On(joint), place - Thickness / 2, place + Thickness / 2)
+        return new($"{Name} worm wheel", drive.Wheel, teeth!.Turned(new CamPlane(joint).Direction(worm - own).Angle + Wheel!.Pitch / 2), Plate.On(joint), place - Thickness / 2, place + Thickness / 2)
         {
             Bore = WheelBore,
             Hub = new(hub, drive.Spec.HubLength, drive.Spec.HubSide != "behind", drive.Spec.Grub),
