@@ -17,6 +17,8 @@ internal sealed class Chains(Machine machine)
             PartKind.Cam => "a cam",
             PartKind.Wheel => "a toothed wheel",
             PartKind.Plate => $"a plate of a {part.Serves?.Word ?? "mechanism"}",
+            PartKind.Turned => $"a wheel or worm of a {part.Serves?.Word ?? "mechanism"}, turned",
+            PartKind.Belt => $"the {part.Serves?.Word ?? "belt"}",
             PartKind.Hub => "a hub",
             PartKind.Shaft => "a shaft",
             PartKind.Axle => "an axle",

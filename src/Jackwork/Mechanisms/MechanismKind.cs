@@ -1,4 +1,6 @@
 using Jackwork.Barrels;
+using Jackwork.Belts;
+using Jackwork.Bevels;
 using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Cords;
@@ -15,6 +17,7 @@ using Jackwork.Racks;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
 using Jackwork.Universals;
+using Jackwork.Worms;
 
 namespace Jackwork.Mechanisms;
 
@@ -42,6 +45,9 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
         new("cords", proof => proof.Machine.Drives.OfType<CordDrive>().Select(d => new CordWork(proof, d))),
         Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
+        Driven<BevelDrive>("bevels", (m, d) => new BevelWork(m, d)),
+        new("belts", proof => proof.Machine.Drives.OfType<BeltDrive>().Where(d => d.Spec.IsMade).Select(d => new BeltWork(proof.Machine, d))),
+        Driven<WormDrive>("worms", (m, d) => new WormWork(m, d)),
     ];
 
     private static MechanismKind Driven<T>(string list, Func<Machine, T, Mechanism> make)

@@ -116,7 +116,7 @@ public sealed class MeantContacts
     {
         var axle = Runs(a) is not null ? a : b;
         var other = axle == a ? b : a;
-        if (Runs(axle) is not { } bears || other.Body.IsRod || other.Kind is not (PartKind.Lever or PartKind.Wheel or PartKind.Plate or PartKind.Hub))
+        if (Runs(axle) is not { } bears || other.Body.IsRod || other.Kind is not (PartKind.Lever or PartKind.Wheel or PartKind.Plate or PartKind.Turned or PartKind.Hub))
         {
             return false;
         }

@@ -17,6 +17,12 @@ public enum PartKind
     /// <summary>A plate of a mechanism, such as that of a Geneva wheel.</summary>
     Plate,
 
+    /// <summary>A turned part of a mechanism, such as a bevel wheel or a worm.</summary>
+    Turned,
+
+    /// <summary>A belt or chain.</summary>
+    Belt,
+
     /// <summary>A hub or collet beside a plate.</summary>
     Hub,
 

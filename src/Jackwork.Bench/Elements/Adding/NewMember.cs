@@ -23,6 +23,8 @@ internal static class NewMember
         new SumStarter(),
         new GearStarter(),
         new SectorStarter(),
+        new BevelStarter(),
+        new WormStarter(),
         new BeltStarter(),
         new RackStarter(),
         new LanternStarter(),

@@ -237,6 +237,21 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
             }
         }
 
+        foreach (var turned in work.Turnings)
+        {
+            // Its profile on both sides of the axis, in one plane that holds that.
+            var joint = machine.Members[turned.Member].Joint;
+            var up = joint.Along.AnyPerpendicular();
+            onAxis[turned.Member].AddRange([joint.Through + turned.Profile[0].Station * joint.Along, joint.Through + turned.Profile[^1].Station * joint.Along]);
+            foreach (var across in (ReadOnlySpan<Vec3>)[up, up.Cross(joint.Along)])
+            {
+                Loop(StrokeKind.Plate, work.Member, turned.Member, [.. turned.Profile.Concat(turned.Profile.Reverse().Select(p => (p.Station, -p.Radius))).Select(p => joint.Through + (p.Item1 * joint.Along + p.Item2 * across))]);
+            }
+
+            var widest = turned.Profile.MaxBy(p => p.Radius);
+            Circle(StrokeKind.Plate, work.Member, turned.Member, joint.Through + widest.Station * joint.Along, joint.Along, widest.Radius);
+        }
+
         foreach (var line in work.Lines)
         {
             Line(StrokeKind.Rod, work.Member, line.From.Member, new(line.From.Member, line.From.At), new(line.To.Member, line.To.At));
