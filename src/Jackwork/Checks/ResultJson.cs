@@ -148,7 +148,7 @@ public static class ResultJson
     {
         ["name"] = p.Name,
         ["kind"] = p.Kind.ToString().ToLowerInvariant(),
-        ["on"] = p.Body.IsRod ? $"rod of {machine.NameOf(p.Body.Member)}" : machine.NameOf(p.Body.Member),
+        ["on"] = p.Kind == Parts.PartKind.Cord ? $"cord of {machine.NameOf(p.Body.Member)}" : p.Body.IsRod ? $"rod of {machine.NameOf(p.Body.Member)}" : machine.NameOf(p.Body.Member),
         ["material"] = p.Material.Name,
         ["process"] = p.Process.Words(),
         ["massG"] = Number(p.Mass),

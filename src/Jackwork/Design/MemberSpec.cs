@@ -97,6 +97,10 @@ public sealed record MemberSpec
     [Key("Driven through a universal joint.")]
     public UniversalSpec? Universal { get; init; }
 
+    /// <summary>Driven by a cord.</summary>
+    [Key("Driven by a cord that pulls it.")]
+    public CordSpec? Cord { get; init; }
+
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]
     public CamSpec? Cam { get; init; }

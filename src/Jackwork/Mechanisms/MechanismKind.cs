@@ -1,6 +1,9 @@
 using Jackwork.Barrels;
+using Jackwork.Belts;
+using Jackwork.Bevels;
 using Jackwork.Cams;
 using Jackwork.Checks;
+using Jackwork.Cords;
 using Jackwork.Differentials;
 using Jackwork.Eccentrics;
 using Jackwork.Geneva;
@@ -14,6 +17,7 @@ using Jackwork.Racks;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
 using Jackwork.Universals;
+using Jackwork.Worms;
 
 namespace Jackwork.Mechanisms;
 
@@ -39,7 +43,11 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         new("positiveCams", PositiveCamWork.Of),
         new("barrels", BarrelWork.Of),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
+        new("cords", proof => proof.Machine.Drives.OfType<CordDrive>().Select(d => new CordWork(proof, d))),
         Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
+        Driven<BevelDrive>("bevels", (m, d) => new BevelWork(m, d)),
+        new("belts", proof => proof.Machine.Drives.OfType<BeltDrive>().Where(d => d.Spec.IsMade).Select(d => new BeltWork(proof.Machine, d))),
+        Driven<WormDrive>("worms", (m, d) => new WormWork(m, d)),
     ];
 
     private static MechanismKind Driven<T>(string list, Func<Machine, T, Mechanism> make)

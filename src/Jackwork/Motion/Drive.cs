@@ -85,6 +85,9 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
     /// <summary>Whether its branch tells on which side of a dead centre it stands; else it counts something.</summary>
     internal virtual bool BranchIsSide => true;
 
+    /// <summary>Whether it only pulls, and does not push.</summary>
+    internal virtual bool OnlyPulls => false;
+
     /// <summary>Whether it only works from a driver that goes round evenly or a step at a time, tied to the crank by wheels.</summary>
     internal virtual bool NeedsShaft => false;
 

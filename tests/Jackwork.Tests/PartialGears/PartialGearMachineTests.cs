@@ -18,7 +18,7 @@ public sealed class PartialGearMachineTests
     private static string Piece(string more = "", string teeth = "[42, 21]", double distance = 63, double starts = 0, double towards = 0, bool opposite = false) =>
         $"jackwork: 1\ntitle: T\ncrank: {{turns: handle, rpm: 20}}\ncutter: 1.5\nmembers:\n"
         + Pivot("handle", new(-200, 0, 0), new(0, 0, 1))
-        + Pivot("shaft", default, new(0, 0, 1), "gear: {with: handle, teeth: [20, 20], module: 10}")
+        + Pivot("shaft", default, new(0, 0, 1), $"gear: {{with: handle, teeth: [20, 20], module: 10}}")
         + Pivot("drum", new(distance * Math.Cos(towards), distance * Math.Sin(towards), 0), new(0, 0, opposite ? -1 : 1), $"partial-gear: {{from: shaft, teeth: {teeth}, module: 2, starts: {Num(starts)}{more}}}");
 
     // The driver goes round against the handle; the wheel's turn at every step is the law's, and its plates as drawn stand where they touch or lock.

@@ -33,6 +33,9 @@ internal sealed class StartSite
     /// <summary>Name of the driver.</summary>
     public string Name { get; }
 
+    /// <summary>Name of the new member.</summary>
+    public required string Added { get; init; }
+
     /// <summary>The driver's joint.</summary>
     public Joint Joint { get; }
 

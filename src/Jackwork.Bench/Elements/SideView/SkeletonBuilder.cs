@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Cams;
+using Jackwork.Cords;
 using Jackwork.Design;
 using Jackwork.Gears;
 using Jackwork.Geometry;
@@ -54,6 +55,9 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
                     break;
                 case SlotDrive drive:
                     Slot(drive);
+                    break;
+                case CordDrive drive:
+                    Cord(drive);
                     break;
             }
         }
@@ -129,6 +133,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         SlotDrive slot => slot.Pin,
         CamDrive cam => cam.Spec.Follower.At,
         BarrelDrive barrel => barrel.Spec.At,
+        CordDrive cord => cord.Pins.Where(p => p.Member == m).Select(p => p.At).FirstOrDefault(),
         _ => default,
     };
 
@@ -142,6 +147,24 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         lengths.Add(new(rod.Driven, a, b, rod.Length, $"rod from {from} to {to}"));
         handles.Add(new($"members.{to}.rod.pins.1", rod.Driven, a, $"pin on {from} of the rod to {to}"));
         handles.Add(new($"members.{to}.rod.pins.2", rod.Driven, b, $"pin on {to} of the rod from {from}"));
+    }
+
+    // Its straight pieces and pulleys are those of its mechanism.
+    private void Cord(CordDrive cord)
+    {
+        var name = machine.NameOf(cord.Driven);
+        for (var k = 0; k < cord.Run.Leads.Count; k++)
+        {
+            var lead = cord.Run.Leads[k];
+            var at = new BodyPoint(lead.Member, lead.At);
+            var what = $"{cord.Called(k)} on {machine.NameOf(lead.Member)}";
+            if (lead.Member != Member.Case && lead.Kind != LeadKind.Drum)
+            {
+                Arm(cord.Driven, at, $"{machine.NameOf(lead.Member)}, axis to {cord.Called(k)}");
+            }
+
+            handles.Add(new(FormattableString.Invariant($"members.{name}.cord.run.{k + 1}.at"), cord.Driven, at, FormattableString.Invariant($"{what}, place {k + 1} of the cord to {name}")));
+        }
     }
 
     private void Slot(SlotDrive slot)
@@ -212,6 +235,21 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
             {
                 Loop(StrokeKind.Plate, work.Member, plate.Member, [.. loop.Flatten(Sagitta).Select(p => At(p, middle))]);
             }
+        }
+
+        foreach (var turned in work.Turnings)
+        {
+            // Its profile on both sides of the axis, in one plane that holds that.
+            var joint = machine.Members[turned.Member].Joint;
+            var up = joint.Along.AnyPerpendicular();
+            onAxis[turned.Member].AddRange([joint.Through + turned.Profile[0].Station * joint.Along, joint.Through + turned.Profile[^1].Station * joint.Along]);
+            foreach (var across in (ReadOnlySpan<Vec3>)[up, up.Cross(joint.Along)])
+            {
+                Loop(StrokeKind.Plate, work.Member, turned.Member, [.. turned.Profile.Concat(turned.Profile.Reverse().Select(p => (p.Station, -p.Radius))).Select(p => joint.Through + (p.Item1 * joint.Along + p.Item2 * across))]);
+            }
+
+            var widest = turned.Profile.MaxBy(p => p.Radius);
+            Circle(StrokeKind.Plate, work.Member, turned.Member, joint.Through + widest.Station * joint.Along, joint.Along, widest.Radius);
         }
 
         foreach (var line in work.Lines)

@@ -27,6 +27,7 @@ internal sealed record DriveKind(string Key, string DriverKey, Func<MemberSpec, 
         Of("rack", m => m.Rack, "with", r => r.With, RackDriveMaker.Make),
         Of("pin-wheel", m => m.PinWheel, "from", p => p.From, PinWheelDriveMaker.Make),
         Of("universal", m => m.Universal, "from", u => u.From, UniversalDriveMaker.Make),
+        Of("cord", m => m.Cord, "from", c => c.From, CordDriveMaker.Make),
         Of("cam", m => m.Cam, "on", c => c.On, CamDriveMaker.Make),
         Of("barrel", m => m.Barrel, "on", b => b.On, BarrelDriveMaker.Make),
     ];

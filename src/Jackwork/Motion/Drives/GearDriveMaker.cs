@@ -6,7 +6,7 @@ namespace Jackwork.Motion.Drives;
 internal static class GearDriveMaker
 {
     /// <summary>The drive, or null with the reasons noted.</summary>
-    public static GearDrive? Make(GearSpec g, DriveSite site)
+    public static RatioDrive? Make(GearSpec g, DriveSite site)
     {
         if (!site.TwoShafts("toothed wheels"))
         {
@@ -17,9 +17,9 @@ internal static class GearDriveMaker
         var sameWay = site.AxisCosine is var cos && Math.Abs(cos) > 1 - DriveSite.Parallel * DriveSite.Parallel;
         if (!sameWay)
         {
-            if (g.Sense is null)
+            if (g is { Bevel: not null, Worm: not null })
             {
-                site.Note("", "the shafts are not parallel, so the sense can't be told from the teeth", "Add 'sense: same' or 'sense: opposite'");
+                site.Note("worm", "the wheels can't be bevel wheels and a worm pair at once", "Keep 'bevel' where the shafts meet, 'worm' where they pass each other square");
                 return null;
             }
 
@@ -29,7 +29,29 @@ internal static class GearDriveMaker
                 return null;
             }
 
-            return new(site.Driver, site.Driven, new Rational(g.Sense == "same" ? z1 : -z1, z2), g);
+            if (g.Worm is not null)
+            {
+                return WormDriveMaker.Make(g, site);
+            }
+
+            if (g.Module is not null || g.Bevel is not null)
+            {
+                return BevelDriveMaker.Make(g, site);
+            }
+
+            if (g.Sense is null)
+            {
+                site.Note("", "the shafts are not parallel, so the sense can't be told from the teeth", "Add 'sense: same' or 'sense: opposite', or 'module' for bevel wheels that are made");
+                return null;
+            }
+
+            return new GearDrive(site.Driver, site.Driven, new Rational(g.Sense == "same" ? z1 : -z1, z2), g);
+        }
+
+        if (g.Bevel is not null || g.Worm is not null)
+        {
+            site.Note(g.Bevel is not null ? "bevel" : "worm", "the shafts are parallel, where wheels are spur wheels", "Remove it, or set the shafts across each other");
+            return null;
         }
 
         if (g.Module is null)
@@ -62,7 +84,7 @@ internal static class GearDriveMaker
         }
 
         var sign = (g.Inside ? 1 : -1) * Math.Sign(cos);
-        return new(site.Driver, site.Driven, new Rational(sign * z1, z2), g);
+        return new GearDrive(site.Driver, site.Driven, new Rational(sign * z1, z2), g);
     }
 
     // Whether the sectors that the design asks for can be told.
