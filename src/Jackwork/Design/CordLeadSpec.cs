@@ -43,7 +43,7 @@ public sealed record CordLeadSpec
     public Vec3? Towards { get; init; }
 
     /// <summary>Turns wound on a drum as drawn.</summary>
-    [Key("Turns wound on the drum as drawn, those that hold the cord by friction included; 3 if not given.", Min = 0, Max = 200)]
+    [Key("Turns wound on the drum as drawn, those that hold the cord by friction included; 3 if not given.", Unit = "turns", Min = 0, Max = 200)]
     public double? Turns { get; init; }
 
     /// <summary>Diameter of the pulley's pin, mm.</summary>

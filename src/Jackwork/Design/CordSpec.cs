@@ -2,7 +2,7 @@ using Jackwork.Geometry;
 
 namespace Jackwork.Design;
 
-/// <summary>A cord.</summary>
+/// <summary>A cord over eyes, pulleys and drums.</summary>
 [Section("cord", "A cord that can only pull: from a place on the driver over eyes and pulleys to a place on this member, in order. The ends are tied to eyes or wound on drums; a pulley on a member moves with it, and what it carries goes half as far as the cord, or twice. With pulleys or drums the cord runs in one plane; between eyes alone it may run in space. The weight of what it moves, or a spring, must keep it taut.", """
     members:
       shaft:

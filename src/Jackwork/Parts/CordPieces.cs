@@ -46,14 +46,15 @@ internal sealed class CordPieces
     /// <summary>The frame of a length at some coordinates of the members: x along the cord from its beginning, seen from the case.</summary>
     public Frame At(int piece, Machine machine, Func<int, double> coordinate)
     {
-        var states = new MemberState[machine.Members.Count];
+        Span<MemberState> states = stackalloc MemberState[machine.Members.Count];
         foreach (var m in involved)
         {
             states[m] = machine.Members[m].Joint.At(Jet.Constant(coordinate(m)));
         }
 
-        var strands = new CordStrand[drive.Run.Leads.Count - 1];
-        drive.Run.Follow(states, strands, new Jet[strands.Length + 1]);
+        Span<CordStrand> strands = stackalloc CordStrand[drive.Run.Leads.Count - 1];
+        Span<Jet> wraps = stackalloc Jet[drive.Run.Leads.Count];
+        drive.Run.Follow(states, strands, wraps);
         var (strand, share, length) = All[piece];
         var s = strands[strand];
         var x = s.Along;

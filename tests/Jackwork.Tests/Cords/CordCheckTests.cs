@@ -36,10 +36,10 @@ public sealed class CordCheckTests
     [InlineData("across: z", "across: z, strength: 2", "cord-tension", Level.Caution, "breaks at")]
     [InlineData("across: z", "across: z, least: 5", "cord-tension", Level.Caution, "hardly taut")]
 
-    // At 300 rpm the crank of 8 mm throws it with 8 (10 pi)^2 = 7.9 m/s^2 and more where the rod is short.
+    // At 500 rpm the crank of 8 mm throws it with 8 (52.4)^2 mm/s^2, 21.9 m/s^2: more than twice what it falls with.
     [InlineData("rpm: 5", "rpm: 500", "cord-tension", Level.Fault, "goes slack")]
 
-    // A block that stands 105 mm up is hauled over the pulley.
+    // A block that stands 14 mm below the axis of the pulley is hauled by 16 mm.
     [InlineData("{at: [20, 0, 0], on: block}", "{at: [20, 86, 0], on: block}", "cord-run", Level.Fault, "pulled in")]
     public void WhatIsWrongIsTold(string from, string to, string check, Level level, string said)
     {

@@ -34,7 +34,7 @@ public sealed class CordTensionTests
         Assert.Equal(Cube, direct.Least.Newton, 1e-6);
         Assert.Equal(Cube, direct.Most.Newton, 1e-6);
 
-        // The pulley of 24.5 mm before the groove's rim, 4 mm thick, and its pin weigh with it.
+        // Its pulley, 22 mm over the rims and 4 mm thick, and the pin weigh with it.
         var pulley = Proof.OfMotion(Of(Hung(Tackle))).Assembly.Parts.Where(p => p.Body == new Jackwork.Parts.Body(2)).Sum(p => p.Mass) - 8.47;
         Assert.InRange(pulley, 1, 3);
         Assert.Equal((8.47 + pulley) * 9.80665e-3 / 2, tackle.Least.Newton, 1e-6);
@@ -78,7 +78,7 @@ public sealed class CordTensionTests
         Assert.Equal(Cube * 13.5 / 6.5, Math.Abs(first.Least.Newton), 1e-6);
     }
 
-    // 250 N/mm... of rate: a spring of 2 N as drawn, 0.05 N/mm, that the block stretches by its own way.
+    // A spring of 2 N as drawn and 0.05 N/mm, stretched by the block's own way, twice the crank.
     [Fact]
     [Trait("Proof", "closed form")]
     public void ASpringPullsByItsLength()
