@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -23,6 +24,9 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
 
     /// <summary>What stands for outside and openings where clearance is asked, such as the tip circle of teeth; null where they do themselves. One that is round about the origin without openings is held as the cylinder that it is.</summary>
     public (Outline Rim, ImmutableArray<Outline> Openings)? Shell { get; init; }
+
+    /// <summary>Its closed surface as drawn, mm, where it is more than a plate, such as a drum with a groove; null where rim, openings and holes say it all.</summary>
+    public TriangleMesh? Surface { get; init; }
 
     /// <summary>Holes to drill, filled by what stands in them.</summary>
     public ImmutableArray<Hole> Holes { get; init; } = [];

@@ -109,6 +109,9 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
     /// <summary>The closed surface of a part that is a mesh, as drawn; null for all others. Its pieces are then its triangles, which nothing touches that lies wholly inside: ask <see cref="TriangleMesh.Contains"/> for that.</summary>
     public TriangleMesh? Mesh { get; init; }
 
+    /// <summary>The true closed surface, as drawn, of a part whose pieces only bound it, such as a drum with a groove; null for all others.</summary>
+    public TriangleMesh? Surface { get; init; }
+
     /// <summary>For an axle: the member that turns on it; else null.</summary>
     public int? Bears { get; init; }
 
