@@ -78,6 +78,11 @@ internal static class ReadFirst
         Line("  model/    piece.glb: the whole piece, moving through its performance, for any viewer of glTF 2.0");
         Line("  parts.csv      all parts with material, mass and size");
         Line("  profiles.csv   all profiles with their sizes");
+        if (PatternList.Any(proof))
+        {
+            Line("  patterns.csv   all patterns to wrap round a cylinder and templates to lay on a part, with their sizes");
+        }
+
         Line("  verdict.json   the whole result of the checks");
         foreach (var p in profiles.Where(p => p.Refused is not null))
         {

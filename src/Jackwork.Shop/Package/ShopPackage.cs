@@ -45,6 +45,11 @@ public static class ShopPackage
             files.AddRange(work.Tables.Select(t => ShopFile.OfText($"{work.Folder}/{FileName(t.Name)}.csv", () => SizeList.Write(t))));
         }
 
+        if (PatternList.Any(proof))
+        {
+            files.Add(ShopFile.OfText("patterns.csv", () => PatternList.Write(proof, pieces)));
+        }
+
         if (proof.Gears.Any(g => g.Pair is not null))
         {
             files.Add(ShopFile.OfText("gears/wheels.csv", () => WheelTable.Write(proof)));
@@ -67,5 +72,6 @@ public static class ShopPackage
 
     private static ShopFile[] Both(string path, Func<Drawing> draw) => [ShopFile.OfText(path + ".dxf", () => DxfWriter.Write(draw())), ShopFile.OfText(path + ".svg", () => SvgWriter.Write(draw()))];
 
-    private static string FileName(string name) => name.Replace(' ', '-');
+    /// <summary>A file's name for what is called so.</summary>
+    internal static string FileName(string name) => name.Replace(' ', '-');
 }
