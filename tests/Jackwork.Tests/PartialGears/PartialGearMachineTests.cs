@@ -78,7 +78,7 @@ public sealed class PartialGearMachineTests
     [InlineData(", shorten: 0.7", "[42, 21]", 63.0, "partial-gear-teeth", Level.Note, "picked up")]
     [InlineData(", steps: 10, bores: [6, 34]", "[42, 21]", 63.0, "partial-gear-size", Level.Fault, "can't be made")]
     [InlineData(", steps: 10", "[42, 21]", 63.0, "partial-gear-size", Level.Fault, "no room for 21 places")]
-    [InlineData(", bores: [6, 33]", "[42, 21]", 63.0, "partial-gear-size", Level.Fault, "are left")]
+    [InlineData(", bores: [6, 34]", "[42, 21]", 63.0, "partial-gear-size", Level.Fault, "are left")]
     [InlineData(", clearance: 0.8", "[42, 21]", 63.0, "partial-gear-size", Level.Caution, "can still be turned")]
     [InlineData("", "[42, 12]", 54.0, "partial-gear-size", Level.Caution, "undercut")]
     public void WhatIsWrongIsTold(string more, string teeth, double distance, string check, Level level, string what)
@@ -97,8 +97,8 @@ public sealed class PartialGearMachineTests
     [Trait("Proof", "closed form")]
     [InlineData("teeth: [42, 21]", "teeth: [20, 43]", "in less than its own turn")] // 43 steps
     [InlineData("teeth: [42, 21]", "teeth: [42, 10]", "don't meet")] // 52 mm apart, set 63
-    [InlineData("module: 2,", "module: 2, thinning: 2,", "can't be made")]
-    [InlineData("along: [0.0, 0.0, 1.0]\n    partial", "along: [0.0, 1.0, 0.0]\n    partial", "not parallel")]
+    [InlineData("module: 2,", "module: 2, shorten: 4,", "first tooth that comes in")] // down to the pitch circle and beyond
+    [InlineData("along: [0.0, 0.0, 1.0]}\n    partial", "along: [0.0, 1.0, 0.0]}\n    partial", "not parallel")]
     public void WhatCannotGearIsRefused(string from, string to, string why)
     {
         var text = Piece();

@@ -23,6 +23,12 @@ internal static class PartialGearDriveMaker
         PartialGear? gear;
         try
         {
+            if (new SpurPair(Wheel(0), Wheel(1), place.Distance) is { ContactRatioByTips: <= 0, NominalCentreDistance: var asked })
+            {
+                site.Note("", FormattableString.Invariant($"the axes stand {place.Distance:0.###} mm apart, where the teeth don't meet"), FormattableString.Invariant($"Set them {asked:0.###} mm apart, or take other 'teeth' or 'module'"));
+                return null;
+            }
+
             gear = PartialGear.Of(Wheel(0), Wheel(1), place.Distance, steps, g.Shorten);
         }
         catch (ArgumentException e)
