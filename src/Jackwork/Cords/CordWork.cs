@@ -73,7 +73,7 @@ public sealed class CordWork(Proof proof, CordDrive drive) : Mechanism(proof.Mac
             for (var i = 0; i < pieces.All.Count; i++)
             {
                 var mm = pieces.All[i].Mm;
-                yield return new($"{Name} cord {pieces.Called(i)}", PartKind.Cord, new(drive.Driven, true, i), [ConvexPiece.Capsule(default, new(mm, 0, 0), Diameter / 2)], area * mm, Braid)
+                yield return new($"{Name} cord {pieces.Called(i)}", PartKind.Cord, new(drive.Driven, true, i), [ConvexPiece.Capsule(default, new(mm, 0, 0), Diameter / 2)], area * (mm + 2 * Diameter / 3), Braid)
                 {
                     Filled = area * CutLength / pieces.All.Count,
                 };

@@ -10,6 +10,9 @@ internal sealed class CordStarter : Starter
 {
     private const double Crank = 8, Arm = 25, Rise = 75, Pulley = 20, Beside = (Pulley + 1) / 2, Hang = 55, Spring = 40;
 
+    /// <summary>How much longer the member's arm and the piece that hangs down to it are than what the driver moves, so that it stays well off its dead centre.</summary>
+    private const double Spare = 1.5;
+
     /// <inheritdoc/>
     public override string Key => "cord";
 
@@ -23,8 +26,9 @@ internal sealed class CordStarter : Starter
         var (kind, turns) = (site.Joint.Kind, site.Joint.Kind == JointKind.Pivot);
         var (up, along) = turns ? (site.Up, site.Along) : (site.Along, site.Up);
         var from = site.Joint.Through + (turns ? 8 * site.Along + (site.IsShaft ? Crank * up : Arm * MidMove(site)) : 0 * up);
-        var travel = turns ? 0 : 1.5 * Math.Max(-site.Reach.Least, site.Reach.Most);
-        var (arm, hang) = (Math.Max(Arm, travel), Math.Max(Hang, travel));
+        var swing = Math.Max(-site.Reach.Least, site.Reach.Most);
+        var moves = site.IsShaft ? 2 * Crank : turns ? Arm * swing : swing;
+        var (arm, hang) = (Math.Max(Arm, Spare * moves), Math.Max(Hang, Spare * moves));
         Vec3[] sides = [along.Cross(up), -1 * along.Cross(up)];
         Point3 Top(Vec3 s) => from + Rise * up + Beside * s;
         Point3 Tied(Vec3 s) => Top(s) + Beside * s + -hang * up;
