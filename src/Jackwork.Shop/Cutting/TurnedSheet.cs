@@ -22,7 +22,7 @@ internal static class TurnedSheet
         var sketch = new Sketch { Layer = Layers.Cut };
         var edge = new Pen(Layers.ColourOf(Layers.Cut), LineWidths.Wide);
         var (from, to) = turned.Reach;
-        Outline[] above = [turned.Section ?? Section(turned), .. Hub(turned) is { } hub ? [hub] : (Outline[])[]];
+        Outline[] above = [turned.Cut, .. Hub(turned) is { } hub ? [hub] : (Outline[])[]];
         foreach (var loop in above)
         {
             sketch.Loop(loop.Moved(new(-from, 0)), edge);
@@ -55,9 +55,6 @@ internal static class TurnedSheet
     }
 
     private static Point2 Below(Point2 p) => new(p.X, -p.Y);
-
-    private static Outline Section(Turned t) => Outline.Polygon([
-        new(t.Profile[0].Station, t.Bore / 2), new(t.Profile[^1].Station, t.Bore / 2), .. t.Profile.Reverse().Select(p => new Point2(p.Station, p.Radius))]);
 
     private static Outline? Hub(Turned t)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 using Jackwork.Solids;
 
 namespace Jackwork.Belts;
@@ -7,6 +8,9 @@ namespace Jackwork.Belts;
 /// <summary>The solid of a belt that stands still: its two straight parts and the arcs on its pulleys, in convex pieces.</summary>
 internal static class BeltBand
 {
+    /// <summary>Flats round a cord.</summary>
+    private const int Sides = 16;
+
     /// <summary>Widest angle of one piece of an arc, rad.</summary>
     private const double Piece = Math.PI / 24;
 
@@ -45,6 +49,38 @@ internal static class BeltBand
         }
 
         return pieces.ToImmutable();
+    }
+
+    /// <summary>The surface of a belt, for pictures and models: its section carried along the middle line, mitred at each corner of that.</summary>
+    /// <param name="run">Its way.</param>
+    /// <param name="plane">The plane of the pulleys, see <see cref="Line"/>.</param>
+    /// <param name="width">Width along the shafts, mm.</param>
+    /// <param name="thickness">Thickness, mm.</param>
+    /// <param name="isRound">Whether it is a cord as thick as wide.</param>
+    public static TriangleMesh Surface(BeltRun run, in Frame plane, double width, double thickness, bool isRound)
+    {
+        var (line, at) = (Line(run), plane);
+
+        // Across the belt: x to the left of the way, y along the shafts.
+        Point2[] section = isRound
+            ? [.. Enumerable.Range(0, Sides).Select(i => Point2.Origin + width / 2 * Vec2.FromAngle(2 * Math.PI * i / Sides))]
+            : [new(thickness / 2, width / 2), new(-thickness / 2, width / 2), new(-thickness / 2, -width / 2), new(thickness / 2, -width / 2)];
+        var points = ImmutableArray.CreateBuilder<Point3>(line.Count * section.Length);
+        var triangles = ImmutableArray.CreateBuilder<Triangle>(2 * line.Count * section.Length);
+        for (var i = 0; i < line.Count; i++)
+        {
+            var (before, after) = ((line[i] - line[(i + line.Count - 1) % line.Count]).Unit(), (line[(i + 1) % line.Count] - line[i]).Unit());
+            var left = (before + after).Unit().Left;
+            var mitre = 1 / left.Dot(after.Left);
+            points.AddRange(section.Select(p => line[i] + p.X * mitre * left is var q ? at.Apply(new Point3(q.X, q.Y, p.Y)) : default));
+            for (var k = 0; k < section.Length; k++)
+            {
+                var (here, next, on) = (i * section.Length, (i + 1) % line.Count * section.Length, (k + 1) % section.Length);
+                triangles.AddRange(new Triangle(here + k, next + on, next + k), new Triangle(here + k, here + on, next + on));
+            }
+        }
+
+        return new(points.ToImmutable(), triangles.ToImmutable());
     }
 
     private static void Arc(List<Point2> line, Point2 centre, double radius, double from, double sweep)

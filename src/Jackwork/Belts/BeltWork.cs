@@ -160,6 +160,7 @@ public sealed class BeltWork : Mechanism
             var volume = Run.Length * (Kind.IsRound ? Math.PI / 4 : 1) * Kind.Width * Kind.Thickness;
             yield return new($"{Name} belt", PartKind.Belt, new(Machine.Members[drive.Driven].Carrier), BeltBand.Pieces(Run, Plane, Kind.Width, Kind.Thickness, Kind.IsRound), volume, Kind.Material)
             {
+                Surface = BeltBand.Surface(Run, Plane, Kind.Width, Kind.Thickness, Kind.IsRound),
                 Filled = Kind.IsChain ? ChainFilled * volume : volume,
             };
         }

@@ -39,18 +39,9 @@ public sealed record Turned(string Name, int Member, ImmutableArray<(double Stat
     /// <summary>What it is made of.</summary>
     public Material Material { get; init; } = Material.Named("brass");
 
-    /// <summary>Volume between profile and bore, mm^3, by closed form of the slices.</summary>
-    public double Volume
-    {
-        get
-        {
-            var sum = 0.0;
-            foreach (var ((s, r), (t, q)) in Profile.Zip(Profile.Skip(1)))
-            {
-                sum += Math.PI * (t - s) * ((r * r + r * q + q * q) / 3 - Bore * Bore / 4);
-            }
+    /// <summary>Its section above the axis, bore left out, x along the axis, y the radius; counter-clockwise, straight lines, mm.</summary>
+    public Outline Cut => Section ?? Outline.Polygon([new(Profile[0].Station, Bore / 2), new(Profile[^1].Station, Bore / 2), .. Profile.Reverse().Select(p => new Point2(p.Station, p.Radius))]);
 
-            return sum;
-        }
-    }
+    /// <summary>Volume, mm^3: by P. Guldin's rule 2 pi times the moment of the section about the axis.</summary>
+    public double Volume => Math.PI / 3 * Cut.Segments.Sum(s => (s.Start.Y + s.End.Y) * s.Start.FromOrigin.Cross(s.End.FromOrigin));
 }

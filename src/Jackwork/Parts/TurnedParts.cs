@@ -16,6 +16,7 @@ internal static class TurnedParts
         yield return new(turned.Name, PartKind.Turned, new(turned.Member), pieces, turned.Volume, turned.Material)
         {
             RoundAbout = (joint.Through, joint.Along),
+            Surface = TurnedSurface.Of(turned, joint),
             Process = turned.Bought ? Process.Bought : Process.Turned,
         };
         if (turned.Hub is not { } hub)

@@ -144,6 +144,7 @@ public sealed class BeltTests
         Assert.Equal(-work.Run.First - work.Kind.Thickness / 2, box.Least.Y, 0.15);
         Assert.Equal(distance + work.Run.Second + work.Kind.Thickness / 2, box.Most.Y, 0.15);
         Assert.Equal(work.Kind.Width, box.Most.X - box.Least.X, 1e-9);
+        Assert.InRange(band.Surface!.Volume / band.Volume, 0.96, 1 + 1e-9);
         Assert.All(proof.Clearances, c => Assert.True(c.Min > 0.4, $"{c.A.Name} {c.B.Name} {c.Min}"));
         Assert.DoesNotContain(proof.Stacks.SelectMany(s => s.Items), i => i.Part.Kind == PartKind.Belt);
     }

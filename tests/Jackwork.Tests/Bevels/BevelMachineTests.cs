@@ -63,10 +63,12 @@ public sealed class BevelMachineTests
         Assert.Equal(-k * crown, wheels[1].Box.Most.Y, 1e-9);
         Assert.Equal(r, wheels[1].Box.Most.Z, 1e-9);
 
-        // A cone's frustum and the back's, less the bore.
+        // A cone's frustum and the back's, less the bore and the hollow from the small end's crown in to its roots.
         var back = (Along: 20 + (2.5 + 4) / Math.Sqrt(2), Out: 20 - (2.5 + 4) / Math.Sqrt(2));
         double Cone(double h, double p, double q) => Math.PI * h * (p * p + p * q + q * q) / 3;
-        Assert.Equal(Cone((1 - k) * crown, k * r, r) + Cone(back.Along - crown, r, back.Out) - Math.PI * 9 * (back.Along - k * crown), wheels[0].Volume, 1e-6);
+        var (root, rootOut) = (k * (20 + 2.5 / Math.Sqrt(2)), k * (20 - 2.5 / Math.Sqrt(2)));
+        Assert.Equal(Cone((1 - k) * crown, k * r, r) + Cone(back.Along - crown, r, back.Out) - Cone(root - k * crown, k * r, rootOut) - Math.PI * 9 * (back.Along - root), wheels[0].Volume, 1e-6);
+        Assert.Equal(wheels[0].Volume, wheels[0].Surface!.Volume, 0.01 * wheels[0].Volume);
     }
 
     [Theory]
