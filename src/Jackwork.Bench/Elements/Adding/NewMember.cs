@@ -25,6 +25,7 @@ internal static class NewMember
         new RackStarter(),
         new LanternStarter(),
         new PinWheelStarter(),
+        new PegWheelStarter(),
         new IntermittentStarter(),
         new GenevaStarter(),
         new RatchetStarter(),
