@@ -11,8 +11,10 @@ internal static class NewMember
     /// <summary>What a member can be driven by.</summary>
     public static readonly IReadOnlyList<Starter> Starters =
     [
-        new CamStarter(),
-        new CamStarter("groove", "a groove cam", ", groove: {}", 14),
+        CamStarter.Plate,
+        CamStarter.Groove,
+        CamStarter.Conjugate,
+        new YokeStarter(),
         new BarrelStarter(),
         new EccentricStarter(),
         new RodStarter(),
