@@ -18,7 +18,7 @@ public sealed record SlotSpec
     public string From { get; init; } = "";
 
     /// <summary>The pin as drawn.</summary>
-    [Key("The middle of the pin as drawn; the slot runs through it.", Unit = "mm", Required = true)]
+    [Key("The middle of the pin as drawn; the slot runs through it.", Unit = "mm", Required = true, Place = "pin")]
     public Point3 Pin { get; init; }
 
     /// <summary>Direction of the slot as drawn.</summary>
