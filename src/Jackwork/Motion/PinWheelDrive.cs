@@ -60,6 +60,8 @@ public sealed class PinWheelDrive : Relation
 
     internal override bool IsEven => false;
 
+    internal override bool Stands => false;
+
     internal override Drive TurnedBy(int way) => way == Way ? this : new PinWheelDrive(Driver, Driven, Spec, Place, Stand, Law, way);
 
     internal override double Turned(double driver) => DrivenAt(Jet.Constant(driver)).Value;

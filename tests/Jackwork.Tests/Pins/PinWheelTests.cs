@@ -125,7 +125,7 @@ public sealed class PinWheelTests
             var touch = double.PositiveInfinity;
             foreach (var (a, b) in from a in parts where a.Body.Member == 0 from b in parts where b.Body.Member == 1 select (a, b))
             {
-                var gap = PartDistance.Between(a.Set, b.Set, frames[0].See(frames[1]))!.Value.Apart.Distance;
+                var gap = PartDistance.Between(a.Set, b.Set, frames[0].See(frames[1]))!.Value.Apart.Signed;
                 var pins = a.Kind == PartKind.Pin && b.Kind == PartKind.Pin;
                 Assert.True(gap > (pins ? -0.01 : 0.2), $"{a.Name} {b.Name} {gap}");
                 touch = pins ? Math.Min(touch, gap) : touch;
