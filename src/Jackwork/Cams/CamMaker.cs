@@ -81,13 +81,17 @@ internal static class CamMaker
             return [];
         }
 
-        var rate = Math.Abs(motion.Machine.Turns[acted.Shaft]!.Value.Value);
+        // On a shaft that does not turn evenly a turn still takes as long as any other, but not its parts.
+        var machine = motion.Machine;
+        var (turns, isEven) = (machine.Turns[acted.Shaft]!.Value, ShaftTurn.IsEven(machine.Drives, acted.Shaft));
+        var rate = Math.Abs(turns.Value);
+        double Crank(double angle) => isEven ? angle / rate : ShaftTurn.Crank(machine, acted.Shaft, turns.Numerator.Sign * angle);
         var end = motion.Machine.Performance.Length / turn.Turns;
         var list = new List<double>();
         foreach (var knot in jumps)
         {
             var period = 2 * Math.PI / rate;
-            var first = knot.Angle / rate - period * Math.Floor(knot.Angle / rate / period);
+            var first = Crank(knot.Angle) - period * Math.Floor(Crank(knot.Angle) / period);
 
             // A corner at the very start of the turn must not be taken for one at its end by rounding.
             first = first > period - SameCrank ? 0 : first;

@@ -27,14 +27,7 @@ internal sealed class PinWheelCheck : ICheck
             }
 
             var pair = law.Pair;
-            (double Wall, string Where)[] walls =
-            [
-                (pair.DriverCircle - w.Pin / 2 - w.Bores.Driver / 2, "between the driver's pins and its bore"),
-                (pair.DrivenCircle - w.Pin / 2 - w.Bores.Driven / 2, "between its pins and its bore"),
-                (2 * pair.DriverCircle * Math.Sin(law.DriverPitch / 2) - w.Pin, "between two of the driver's pins"),
-                (2 * pair.DrivenCircle * Math.Sin(law.DrivenPitch / 2) - w.Pin, "between two of its pins"),
-            ];
-            foreach (var (wall, where) in walls.Where(x => x.Wall < least))
+            foreach (var (wall, where) in w.Walls.Where(x => x.Wall < least))
             {
                 yield return Said(Level.Fault, wall, least, "mm", FormattableString.Invariant($"of the pin wheel '{wheel}' only {wall:0.##} mm are left {where}, limit {least:0.##} mm"), "Take thinner or fewer pins, smaller bores, or larger wheels");
             }

@@ -28,7 +28,7 @@ public sealed record BarrelSpec
     public double Roller { get; init; }
 
     /// <summary>Middle of the roller's end in the groove, as drawn.</summary>
-    [Key("The inner end of the roller, at the floor of the groove, as drawn. With a slide its axis points to the shaft's; with a lever it lies along the lever's.", Unit = "mm", Required = true)]
+    [Key("The inner end of the roller, at the floor of the groove, as drawn. With a slide its axis points to the shaft's; with a lever it lies along the lever's.", Unit = "mm", Required = true, Place = "roller", Rides = Rides.Own)]
     public Point3 At { get; init; }
 
     /// <summary>Radius of the drum, mm.</summary>

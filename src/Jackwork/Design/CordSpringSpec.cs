@@ -17,11 +17,11 @@ namespace Jackwork.Design;
 public sealed record CordSpringSpec
 {
     /// <summary>Where it takes hold of the member.</summary>
-    [Key("Where it takes hold of the member as drawn.", Unit = "mm", Required = true)]
+    [Key("Where it takes hold of the member as drawn.", Unit = "mm", Required = true, Place = "hold of the spring", Rides = Rides.Own)]
     public Point3 At { get; init; }
 
     /// <summary>Its fixed end.</summary>
-    [Key("Its other end, on what carries the member.", Unit = "mm", Required = true)]
+    [Key("Its other end, on what carries the member.", Unit = "mm", Required = true, Place = "far end of the spring")]
     public Point3 To { get; init; }
 
     /// <summary>Pull as drawn, N.</summary>

@@ -22,7 +22,7 @@ public sealed record CouplerSpec
     public string Of { get; init; } = "";
 
     /// <summary>The coupler point, mm.</summary>
-    [Key("A point of the coupler as drawn whose path is of interest: a foot, a hand. The plate reaches to it, its path is shown in the side view and told in the result.", Unit = "mm")]
+    [Key("A point of the coupler as drawn whose path is of interest: a foot, a hand. The plate reaches to it, its path is shown in the side view and told in the result.", Unit = "mm", Place = "coupler point", Rides = Rides.Own)]
     public Point3? Point { get; init; }
 
     /// <summary>Diameter of the pins, mm.</summary>

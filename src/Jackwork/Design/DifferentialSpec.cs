@@ -56,7 +56,7 @@ public sealed record DifferentialSpec
     public Vec3? PlanetTowards { get; init; }
 
     /// <summary>A point of the first wheel's plane.</summary>
-    [Key("A point of the middle of the first wheel; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point of the middle of the first wheel; that of this member's `through` if not given.", Unit = "mm", Place = "middle of the first wheel")]
     public Point3? At { get; init; }
 
     /// <summary>Side of the arm.</summary>

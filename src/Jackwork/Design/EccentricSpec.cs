@@ -21,11 +21,11 @@ public sealed record EccentricSpec
     public string On { get; init; } = "";
 
     /// <summary>The disc's middle as drawn, mm.</summary>
-    [Key("The middle of the disc as drawn: its distance from the shaft's axis is the eccentricity, half of the stroke.", Unit = "mm", Required = true)]
+    [Key("The middle of the disc as drawn: its distance from the shaft's axis is the eccentricity, half of the stroke.", Unit = "mm", Required = true, Place = "middle of the disc", Rides = Rides.Driver)]
     public Point3 Centre { get; init; }
 
     /// <summary>What touches the disc, as drawn, mm.</summary>
-    [Key("The middle of the roller or of the face, or the pin at the end of the strap's arm, as drawn.", Unit = "mm", Required = true)]
+    [Key("The middle of the roller or of the face, or the pin at the end of the strap's arm, as drawn.", Unit = "mm", Required = true, Place = "follower", Rides = Rides.Own)]
     public Point3 At { get; init; }
 
     /// <summary>Roller diameter, mm.</summary>

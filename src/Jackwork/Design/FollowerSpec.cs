@@ -32,7 +32,7 @@ public sealed record FollowerSpec
     public double? Flat { get; init; }
 
     /// <summary>Middle of the roller, round end or face as drawn.</summary>
-    [Key("The middle of the roller, of the round end, or of the face, as drawn.", Unit = "mm", Required = true)]
+    [Key("The middle of the roller, of the round end, or of the face, as drawn.", Unit = "mm", Required = true, Place = "follower", Rides = Rides.Own)]
     public Point3 At { get; init; }
 
     /// <summary>Direction that a flat face looks.</summary>

@@ -73,7 +73,7 @@ public sealed record GearSpec
     public string? Note { get; init; }
 
     /// <summary>A point of the wheels' plane.</summary>
-    [Key("A point of the plane that the wheels run in; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point of the plane that the wheels run in; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the wheels")]
     public Point3? At { get; init; }
 
     /// <summary>Hub diameters, mm.</summary>

@@ -43,7 +43,7 @@ public sealed record GenevaSpec
     public double? Clearance { get; init; }
 
     /// <summary>A point of the wheel's plane.</summary>
-    [Key("A point of the middle of the slotted plate; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point of the middle of the slotted plate; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the plate")]
     public Point3? At { get; init; }
 
     /// <summary>Side of the pin plate.</summary>

@@ -39,7 +39,7 @@ public sealed record IntermittentSpec
     public double? Circle { get; init; }
 
     /// <summary>Where the pins meet.</summary>
-    [Key("A point near which the pins meet: of the four places that shafts at right angles have, the nearest is taken. On parallel shafts a point level with the middle of the pins; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point near which the pins meet: of the four places that shafts at right angles have, the nearest is taken. On parallel shafts a point level with the middle of the pins; that of this member's `through` if not given.", Unit = "mm", Place = "place of the pins")]
     public Point3? At { get; init; }
 
     /// <summary>Side of the driven's plate.</summary>

@@ -28,8 +28,27 @@ public sealed class KeyAttribute(string text) : Attribute
     /// <summary>A word that may stand in place of a number, such as <c>auto</c>; empty for none.</summary>
     public string OrWord { get; init; } = "";
 
+    /// <summary>For a point, or points, of a drive: what is there, in words, for where it can be moved by hand; empty where it is not for that.</summary>
+    public string Place { get; init; } = "";
+
+    /// <summary>For such a point: what it moves with, unless it is a pin of the drive and moves as that does.</summary>
+    public Rides Rides { get; init; }
+
     /// <summary>What the text, or each text of the list, or each key of the map names.</summary>
     public Refers Refers { get; init; }
+}
+
+/// <summary>What a point of a drive moves with.</summary>
+public enum Rides
+{
+    /// <summary>What carries the driven member: it stands still as the drive is seen.</summary>
+    Carrier,
+
+    /// <summary>The driven member.</summary>
+    Own,
+
+    /// <summary>The driver.</summary>
+    Driver,
 }
 
 /// <summary>What a text of the design names.</summary>

@@ -50,7 +50,7 @@ public sealed record LanternSpec
     public double? Disc { get; init; }
 
     /// <summary>A point of the wheel's plane.</summary>
-    [Key("A point of the middle of the wheel's plate; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point of the middle of the wheel's plate; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the wheel")]
     public Point3? At { get; init; }
 
     /// <summary>Thickness of the plates, mm.</summary>

@@ -51,7 +51,7 @@ public sealed record PartialGearSpec
     public double? Thinning { get; init; }
 
     /// <summary>A point of the wheels' plane.</summary>
-    [Key("A point level with the middle of the teeth; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point level with the middle of the teeth; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the teeth")]
     public Point3? At { get; init; }
 
     /// <summary>Side of the lock.</summary>

@@ -49,7 +49,7 @@ public sealed record RackSpec
     public double? Back { get; init; }
 
     /// <summary>A point of the pinion's plane.</summary>
-    [Key("A point of the middle of the plates; that of the pinion's `through` if not given.", Unit = "mm")]
+    [Key("A point of the middle of the plates; that of the pinion's `through` if not given.", Unit = "mm", Place = "plane of the plates")]
     public Point3? At { get; init; }
 
     /// <summary>Thickness of the plates, mm.</summary>

@@ -30,7 +30,7 @@ public sealed record RatchetSpec
     public double Radius { get; init; }
 
     /// <summary>The pawl's pivot.</summary>
-    [Key("The pawl's pivot on the driver as drawn, outside the tips; the pawl itself lies in the plane of the wheel.", Unit = "mm", Required = true)]
+    [Key("The pawl's pivot on the driver as drawn, outside the tips; the pawl itself lies in the plane of the wheel.", Unit = "mm", Required = true, Place = "pawl", Rides = Rides.Driver)]
     public Point3 Pawl { get; init; }
 
     /// <summary>Which way the wheel is fed.</summary>
@@ -62,7 +62,7 @@ public sealed record RatchetSpec
     public double? Boss { get; init; }
 
     /// <summary>A point of the wheel's plane.</summary>
-    [Key("A point of the middle of the wheel; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point of the middle of the wheel; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the wheel")]
     public Point3? At { get; init; }
 
     /// <summary>Thickness, mm.</summary>

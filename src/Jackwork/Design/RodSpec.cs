@@ -18,7 +18,7 @@ public sealed record RodSpec
     public string From { get; init; } = "";
 
     /// <summary>The two pins as drawn.</summary>
-    [Key("The two pins as drawn: the driver's, then this member's.", Unit = "mm", Required = true, Count = 2)]
+    [Key("The two pins as drawn: the driver's, then this member's.", Unit = "mm", Required = true, Count = 2, Place = "pin")]
     public IReadOnlyList<Point3> Pins { get; init; } = [];
 
     /// <summary>Length between the pins, mm.</summary>

@@ -28,7 +28,7 @@ public sealed record SumSpec
     public string With { get; init; } = "";
 
     /// <summary>The three pins as drawn.</summary>
-    [Key("The three pins as drawn, in one line: that of `from`, that of `with`, that of this member.", Unit = "mm", Required = true, Count = 3)]
+    [Key("The three pins as drawn, in one line: that of `from`, that of `with`, that of this member.", Unit = "mm", Required = true, Count = 3, Place = "pin")]
     public IReadOnlyList<Point3> Pins { get; init; } = [];
 
     /// <summary>Direction of the pins.</summary>

@@ -15,6 +15,7 @@ using Jackwork.PartialGears;
 using Jackwork.Pins;
 using Jackwork.Racks;
 using Jackwork.Ratchets;
+using Jackwork.Slots;
 using Jackwork.Sums;
 using Jackwork.Universals;
 using Jackwork.Worms;
@@ -23,13 +24,14 @@ namespace Jackwork.Mechanisms;
 
 /// <summary>A kind of mechanism.</summary>
 /// <param name="List">Key of its list in the result.</param>
-/// <param name="In">Those of a machine, in the order of its members. Most follow from the drives and joints alone; a rack takes its length and a coupler its path from the motion, a groove its walls from the cams, which are then worked out.</param>
+/// <param name="In">Those of a machine, in the order of its members. Most follow from the drives and joints alone; a rack and a slot take their length and a coupler its path from the motion, a groove its walls from the cams, which are then worked out.</param>
 internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechanism>> In)
 {
     /// <summary>All kinds, in the order of the result.</summary>
     public static readonly IReadOnlyList<MechanismKind> All =
     [
         new("couplers", proof => proof.Machine.Drives.OfType<CouplerDrive>().Select(d => new CouplerWork(proof.Motion, d))),
+        new("slots", proof => proof.Machine.Drives.OfType<SlotDrive>().Select(d => new SlotWork(proof.Motion, d))),
         Driven<EccentricDrive>("eccentrics", (m, d) => new EccentricWork(m, d)),
         Driven<GenevaDrive>("genevas", (m, d) => new GenevaWork(m, d)),
         Driven<SumDrive>("sums", (m, d) => new SumWork(m, d)),

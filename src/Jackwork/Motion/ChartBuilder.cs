@@ -48,9 +48,8 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
                 continue;
             }
 
-            if (!ShaftTurn.IsEven(drives, cam.Driver))
+            if (!Carries(drives, cam, shaft))
             {
-                problems.Add($"members.{names[cam.Driven]}.{cam.Kind}.on", $"'{names[cam.Driver]}' does not turn evenly with the crank, and a cam on such a shaft is not worked out", "Put the cam on a shaft that turns evenly; its chart may still run over this one");
                 continue;
             }
 
@@ -61,6 +60,31 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
         }
 
         return acted;
+    }
+
+    // Whether a shaft can carry a cam for a chart over another: its outline is the lift over its own turn, whatever the crank does meanwhile, so that it must not
+    // stand, where the lift would have to jump, nor jump in its speed, where the lift would have a corner, unless the chart jumps with it.
+    private bool Carries(IReadOnlyList<Drive> drives, FollowerDrive cam, int shaft)
+    {
+        var (on, name) = ($"members.{names[cam.Driven]}.{cam.Kind}.on", names[cam.Driver]);
+        if (ShaftTurn.IsEven(drives, cam.Driver))
+        {
+            return true;
+        }
+
+        if (cam is not CamDrive || !ShaftTurn.TurnsAlike(drives, cam.Driver))
+        {
+            problems.Add(on, $"'{name}' does not turn evenly with the crank, and a {(cam is CamDrive ? "cam" : "barrel")} on such a shaft is not worked out", "Put the cam on a shaft that turns evenly; its chart may still run over this one");
+            return false;
+        }
+
+        if (ShaftTurn.Jumps(drives, cam.Driver) && shaft != cam.Driver)
+        {
+            problems.Add(on, $"the speed of '{name}' jumps, so a cam on it for a chart over '{names[shaft]}' would have corners", $"Write 'over: {name}', or put the cam on a shaft that turns evenly");
+            return false;
+        }
+
+        return true;
     }
 
     private int Shaft(string name, string path)

@@ -109,6 +109,12 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
     /// <summary>Whether the driven turns evenly where the driver does; asked only where <see cref="TurnsOfDriven"/> is not null.</summary>
     internal virtual bool IsEven => true;
 
+    /// <summary>Whether the driven stands still at times while the driver goes on; what does not turn evenly is taken to, unless it says otherwise.</summary>
+    internal virtual bool Stands => !IsEven;
+
+    /// <summary>Whether the speed of the driven jumps; what does not turn evenly is taken to, unless it says otherwise.</summary>
+    internal virtual bool Jumps => !IsEven;
+
     /// <summary>Whether the driven starts at once out of rest, its speed jumping, and comes to rest smoothly.</summary>
     internal virtual bool StartsAtOnce => false;
 

@@ -15,12 +15,13 @@ public sealed class PinWheelDrive : Relation
     /// <param name="driven">Driven member.</param>
     /// <param name="spec">The wheels as designed.</param>
     /// <param name="place">Where the pins meet.</param>
+    /// <param name="stand">How their pins stand.</param>
     /// <param name="law">How they go.</param>
     /// <param name="way">+1 where the driver goes forward about its axis, -1 where it goes back.</param>
-    public PinWheelDrive(int driver, int driven, PinWheelSpec spec, PinPlace place, PinWheelLaw law, int way = 1)
+    public PinWheelDrive(int driver, int driven, PinWheelSpec spec, PinPlace place, PinStand stand, PinWheelLaw law, int way = 1)
         : base(driver, driven)
     {
-        (Spec, Place, Law, Way) = (spec, place, law, way);
+        (Spec, Place, Stand, Law, Way) = (spec, place, stand, law, way);
         Drawn = Law.Driven(Jet.Constant(Law.Middle)).Value;
     }
 
@@ -29,6 +30,9 @@ public sealed class PinWheelDrive : Relation
 
     /// <summary>Where the pins meet.</summary>
     public PinPlace Place { get; }
+
+    /// <summary>How their pins stand.</summary>
+    public PinStand Stand { get; }
 
     /// <summary>How they go.</summary>
     public PinWheelLaw Law { get; }
@@ -56,7 +60,9 @@ public sealed class PinWheelDrive : Relation
 
     internal override bool IsEven => false;
 
-    internal override Drive TurnedBy(int way) => way == Way ? this : new PinWheelDrive(Driver, Driven, Spec, Place, Law, way);
+    internal override bool Stands => false;
+
+    internal override Drive TurnedBy(int way) => way == Way ? this : new PinWheelDrive(Driver, Driven, Spec, Place, Stand, Law, way);
 
     internal override double Turned(double driver) => DrivenAt(Jet.Constant(driver)).Value;
 

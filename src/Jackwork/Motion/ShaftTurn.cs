@@ -11,6 +11,15 @@ public static class ShaftTurn
         _ => false,
     };
 
+    /// <summary>Whether a shaft never stands still while the crank turns, and each of its turns takes the same angle of the crank: then a cam on it is asked the same turn after turn.</summary>
+    /// <remarks>What drives it unevenly may repeat with its driver's turn only, so its driver is to turn evenly, or the two once for once.</remarks>
+    internal static bool TurnsAlike(IReadOnlyList<Drive> drives, int shaft) =>
+        IsEven(drives, shaft) || (drives[shaft] is Relation { TurnsOfDriven: { } turns } r && (r.IsEven || !r.Stands)
+            && (IsEven(drives, r.Driver) || (turns.Abs() == new Rational(1, 1) && TurnsAlike(drives, r.Driver))));
+
+    /// <summary>Whether the speed of a shaft jumps while the crank turns.</summary>
+    internal static bool Jumps(IReadOnlyList<Drive> drives, int shaft) => !IsEven(drives, shaft) && drives[shaft] is Relation r && (r.Jumps || r.Drivers.Any(d => Jumps(drives, d)));
+
     /// <summary>The shaft's coordinate at a crank angle, rad of any number of turns.</summary>
     public static double At(Machine machine, int shaft, double crank) => machine.Drives[shaft] switch
     {

@@ -71,6 +71,10 @@ public sealed class UniversalDrive : Relation
 
     internal override bool IsEven => false;
 
+    internal override bool Stands => false;
+
+    internal override bool Jumps => false;
+
     internal override double Turned(double driver) => DrivenAt(MemberState.Turned(Jet.Constant(driver))).Value;
 
     internal override double TurnedBack(double driven, int forward) => DriverAt(MemberState.Turned(Jet.Constant(driven))).Value;

@@ -37,10 +37,10 @@ public sealed record ToothPair : PinPair
     }
 
     /// <inheritdoc/>
-    public override double DriverCircle { get; init; }
+    public override double DriverCircle { get; }
 
     /// <inheritdoc/>
-    public override double DrivenCircle { get; init; }
+    public override double DrivenCircle { get; }
 
     /// <inheritdoc/>
     public override (double Driver, double Driven) Thick { get; }

@@ -2,6 +2,7 @@ using Jackwork.Checks;
 using Jackwork.Eccentrics;
 using Jackwork.Geometry;
 using Jackwork.Motion;
+using Jackwork.Slots;
 using Jackwork.Solids;
 
 namespace Jackwork.Parts;
@@ -62,7 +63,7 @@ internal static class LeverParts
         var machine = proof.Machine;
         var joint = machine.Members[m].Joint;
         var name = machine.Members[m].Name;
-        var pins = Pins(machine, m).ToList();
+        var pins = Pins(machine, m).Select(p => SlotRoot(proof, m, p, body) ?? p).ToList();
         var roller = proof.Cams.FirstOrDefault(c => c.FollowerMember == m);
         var touch = roller is null ? Touch(machine, m) : FollowerPlace.Middle(machine, roller);
         if (pins.Count == 0 && touch is null)
@@ -122,6 +123,10 @@ internal static class LeverParts
             yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m, Material = AxleMaterial(body) };
         }
     }
+
+    // Where the arm of a slotted bar ends; null where the pin is none in such a bar of the member.
+    private static Point3? SlotRoot(Proof proof, int m, Point3 pin, Design.BodySpec? body) =>
+        proof.MechanismsOf<SlotWork>().FirstOrDefault(s => s.Drive.SlotIn == m && s.Drive.Pin == pin && s is { Bar: not null, Impossible: null })?.Root(body?.Width ?? Width);
 
     // A rod that turns with the member.
     private static Part Turning(Machine machine, int m, Design.BodySpec? body, double from, double to, double diameter)

@@ -22,10 +22,10 @@ namespace Jackwork.Pins;
 public sealed record CrossedPins(double DriverCircle, double DrivenCircle, double DriverPin, double DrivenPin, double Tip) : PinPair
 {
     /// <inheritdoc/>
-    public override double DriverCircle { get; init; } = DriverCircle;
+    public override double DriverCircle { get; } = DriverCircle;
 
     /// <inheritdoc/>
-    public override double DrivenCircle { get; init; } = DrivenCircle;
+    public override double DrivenCircle { get; } = DrivenCircle;
 
     /// <inheritdoc/>
     public override double Reach => Math.Acos((Edge - DrivenPin) / DrivenCircle);

@@ -21,10 +21,10 @@ namespace Jackwork.Pins;
 public sealed record ParallelPins(double CentreDistance, double DriverCircle, double DrivenCircle, double Sum) : PinPair
 {
     /// <inheritdoc/>
-    public override double DriverCircle { get; init; } = DriverCircle;
+    public override double DriverCircle { get; } = DriverCircle;
 
     /// <inheritdoc/>
-    public override double DrivenCircle { get; init; } = DrivenCircle;
+    public override double DrivenCircle { get; } = DrivenCircle;
 
     /// <inheritdoc/>
     public override double Reach => Turned(DrivenCircle, DriverCircle + Sum);

@@ -18,10 +18,10 @@ public abstract record PinPair
     public const double CrossedReach = 0.85;
 
     /// <summary>Radius of the circle of the driver's pins, mm.</summary>
-    public abstract double DriverCircle { get; init; }
+    public abstract double DriverCircle { get; }
 
     /// <summary>Radius of the circle of the driven's pins, mm.</summary>
-    public abstract double DrivenCircle { get; init; }
+    public abstract double DrivenCircle { get; }
 
     /// <summary>Farthest y to which the pair pushes, rad.</summary>
     public abstract double Reach { get; }

@@ -49,15 +49,36 @@ internal sealed class PinPlates(string name, (int Driver, int Driven) members, P
         });
     }
 
-    private Frame Frame(bool onDriver) => onDriver ? place.DriverFrame(way) : place.DrivenFrame(way);
+    /// <summary>Pegs at angles about the axis, numbered from 1, from a distance of the axis to the middle of their round ends.</summary>
+    public IEnumerable<Part> Pegs(bool onDriver, IEnumerable<double> angles, double along, double from, double to)
+    {
+        var r = pin / 2;
+        return PegLines(onDriver, angles, along, from, to).Select((line, i) => new Part(
+            $"{name} {(onDriver ? "driver" : "wheel")} peg {i + 1}", PartKind.Pin, new(line.From.Member),
+            [ConvexPiece.Cylinder(line.From.At, line.To.At, r), ConvexPiece.Round(line.To.At, r)], Math.PI * r * r * (to - from + 2 * r / 3), Steel));
+    }
 
-    // In its frame the driver goes counter-clockwise, the driven clockwise.
-    private double Turn(bool onDriver) => onDriver ? drawn.Driver : -drawn.Driven;
+    /// <summary>The middle lines of the same pegs.</summary>
+    public IEnumerable<BodyLine> PegLines(bool onDriver, IEnumerable<double> angles, double along, double from, double to)
+    {
+        var (frame, member) = (Frame(onDriver), onDriver ? members.Driver : members.Driven);
+        return angles.Select(angle =>
+        {
+            var way = Vec2.FromAngle(angle + Turn(onDriver));
+            Point3 At(double d) => frame.Apply(new Point3(d * way.X, d * way.Y, along * Towards(onDriver)));
+            return new BodyLine((member, At(from)), (member, At(to)));
+        });
+    }
 
-    // +1 where the frame's z points the way that places along the axis are measured, else -1.
-    private double Towards(bool onDriver)
+    /// <summary>+1 where the plates' z points the way that places along the axis are measured, else -1.</summary>
+    public int Towards(bool onDriver)
     {
         var along = place.IsCrossed ? (onDriver ? place.DrivenTowards : place.DriverTowards) : (behind ? -1 : 1) * place.Driver;
         return Math.Sign(Frame(onDriver).Z.Dot(along));
     }
+
+    private Frame Frame(bool onDriver) => onDriver ? place.DriverFrame(way) : place.DrivenFrame(way);
+
+    // In its frame the driver goes counter-clockwise, the driven clockwise.
+    private double Turn(bool onDriver) => onDriver ? drawn.Driver : -drawn.Driven;
 }

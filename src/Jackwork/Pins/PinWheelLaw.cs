@@ -53,25 +53,19 @@ public sealed class PinWheelLaw
     public double LeastPlay => Over(Play).Least;
 
     /// <summary>The law; null where pins let go, or come upon each other head-on, before one takes over from another.</summary>
-    /// <remarks>The driver's crossed pins are as long as they can be without meeting head-on: they push to 0.85 of a pitch, or down to 0.55 of it.</remarks>
-    /// <param name="crossed">Whether the shafts are at right angles.</param>
+    /// <remarks>The driver's crossed pins are as long as they can be without meeting head-on: they push to 0.85 of a pitch, or down to 0.55 of it. For pegs see <see cref="PegPair"/>.</remarks>
+    /// <param name="stand">How the pins stand.</param>
     /// <param name="size">Distance of parallel axes, the driven's circle on crossed ones, mm.</param>
     /// <param name="driverPins">n1.</param>
     /// <param name="drivenPins">n2.</param>
     /// <param name="pin">Diameter of the pins, mm.</param>
-    public static PinWheelLaw? Of(bool crossed, double size, int driverPins, int drivenPins, double pin)
+    public static PinWheelLaw? Of(PinStand stand, double size, int driverPins, int drivenPins, double pin)
     {
         var (p, t) = (Math.Tau / driverPins, Math.Tau / drivenPins);
-        foreach (var reach in (ReadOnlySpan<double>)[PinPair.CrossedReach, 0.75, 0.65, 0.55])
-        {
-            var pair = PinPair.Rolling(crossed, size, p, t, pin, 0, reach);
-            if (pair.TakesOver(p, t) is { } over)
-            {
-                return new(pair, driverPins, drivenPins, over);
-            }
-        }
-
-        return null;
+        var pairs = stand.IsAlong
+            ? new[] { PinPair.CrossedReach, 0.75, 0.65, 0.55 }.Select(reach => PinPair.Rolling(stand.Crossed, size, p, t, pin, 0, reach))
+            : PegPair.Of(stand, size, p, t, pin);
+        return pairs.Select(pair => pair.TakesOver(p, t) is { } over ? new PinWheelLaw(pair, driverPins, drivenPins, over) : null).FirstOrDefault(l => l is not null);
     }
 
     /// <summary>b at a, for a driver that goes forward; just after where one pin takes over from another.</summary>

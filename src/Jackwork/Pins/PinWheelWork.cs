@@ -8,7 +8,7 @@ using Jackwork.Parts;
 namespace Jackwork.Pins;
 
 /// <summary>A pair of pin wheels of a machine: two plates with pins all round.</summary>
-/// <remarks>On parallel shafts the plates face each other across a gap that both wheels' pins reach across; at right angles the driven's plate stands over the driver's, as of <see cref="IntermittentSizes"/>. Proportions are common practice, no source.</remarks>
+/// <remarks>For the proportions see <see cref="PinWheelSizes"/>.</remarks>
 /// <param name="machine">The machine.</param>
 /// <param name="drive">The drive that it serves.</param>
 public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechanism(machine, drive.Driven)
@@ -18,7 +18,11 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
     private readonly PinPlates set = new(
         machine.NameOf(drive.Driven), (drive.Driver, drive.Driven), drive.Place, drive.Way, (0, 0), drive.Spec.Side == "behind", drive.Spec.Pin ?? IntermittentSizes.UsualPin);
 
+    private readonly PinWheelSizes sizes = new(drive.Stand, drive.Law, drive.Spec.Pin ?? IntermittentSizes.UsualPin, drive.Spec.Thickness);
+
     private IReadOnlyList<Plate>? plates;
+    private WheelSize? driverSize;
+    private WheelSize? drivenSize;
 
     /// <summary>The drive that it serves.</summary>
     public PinWheelDrive Drive => drive;
@@ -30,7 +34,7 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
     public override string Folder => "pin-wheels";
 
     /// <inheritdoc/>
-    public override string Contents => "each plate of a pair of pin wheels: outline to cut, holes for the pins";
+    public override string Contents => "each plate of a pair of pin wheels: outline to cut, holes for the pins; of one with pegs its rim rolled out flat, to drill by, and the pegs' sizes";
 
     /// <summary>Bores of the driver's plate and of the driven's, mm.</summary>
     public (double Driver, double Driven) Bores => (drive.Spec.Bores?[0] ?? Bore, drive.Spec.Bores?[1] ?? Bore);
@@ -47,25 +51,34 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
         get
         {
             // On parallel shafts each shaft stands beside the other's plate; at right angles the driven's ends above the pins.
-            var (c, pair) = (drive.Place.Distance, Pair);
-            return drive.Place.IsCrossed ? null
-                : c - pair.DriverCircle - Pin <= Bores.Driven / 2 ? FormattableString.Invariant($"the driver's plate reaches to {c - pair.DriverCircle - Pin:0.##} mm of its axis, into its shaft")
-                : c - pair.DrivenCircle - Pin <= Bores.Driver / 2 ? FormattableString.Invariant($"its plate reaches to {c - pair.DrivenCircle - Pin:0.##} mm of the driver's axis, into the driver's shaft")
+            double Passes(bool driver) => drive.Place.Distance - SizeOf(driver).Rim;
+            return SizeOf(true).PinFrom <= 0 && SizeOf(true).Pegs ? "the driver's pegs are too thick for its rim"
+                : SizeOf(false).PinFrom <= 0 && SizeOf(false).Pegs ? "its pegs are too thick for its rim"
+                : drive.Place.IsCrossed ? null
+                : Passes(true) <= Bores.Driven / 2 ? FormattableString.Invariant($"the driver's plate reaches to {Passes(true):0.##} mm of its axis, into its shaft")
+                : Passes(false) <= Bores.Driver / 2 ? FormattableString.Invariant($"its plate reaches to {Passes(false):0.##} mm of the driver's axis, into the driver's shaft")
                 : null;
         }
     }
 
-    /// <inheritdoc/>
-    public override IReadOnlyList<Plate> Plates => plates ??= Impossible is null
-        ? [Hubbed(true, DriverFace, DriverFace + Outward), Hubbed(false, DrivenFace, DrivenFace + Thickness)]
-        : [];
+    /// <summary>How much wood is left, mm, and between what.</summary>
+    public IEnumerable<(double Wall, string Where)> Walls => Walled(true, "the driver's").Concat(Walled(false, "its"));
 
     /// <inheritdoc/>
-    protected override IEnumerable<Part> Loose =>
-    [
-        .. set.Pins(true, Holes(true), DriverFace + Outward, Pair is CrossedPins c ? c.DrivenCircle - c.Tip : -DriverFace - IntermittentSizes.Apart),
-        .. set.Pins(false, Holes(false), DrivenFace + Thickness, Pair is CrossedPins ? Lowest : -DrivenFace + IntermittentSizes.Apart),
-    ];
+    public override IReadOnlyList<Plate> Plates => plates ??= Impossible is null ? [Hubbed(true), Hubbed(false)] : [];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Wrap> Wraps => [.. Pegged.Select(driver => Rim(driver, SizeOf(driver)))];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<SizeTable> Tables => [.. Pegged.Select(driver => Drilled(driver, SizeOf(driver)))];
+
+    /// <inheritdoc/>
+    public override IEnumerable<BodyLine> Lines => Impossible is not null ? [] : Pegged.SelectMany(driver =>
+        SizeOf(driver) is var size ? set.PegLines(driver, Angles(driver), size.Middle, size.PinFrom, size.PinTo) : []);
+
+    /// <inheritdoc/>
+    protected override IEnumerable<Part> Loose => PinsOf(true).Concat(PinsOf(false));
 
     /// <inheritdoc/>
     public override JsonObject ToJson() => new()
@@ -74,6 +87,7 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
         ["driven"] = Name,
         ["pins"] = new JsonArray(drive.Law.DriverPins, drive.Law.DrivenPins),
         ["crossed"] = drive.Place.IsCrossed,
+        ["pegs"] = drive.Spec.Pegs ?? "none",
         ["driverCircleMm"] = ResultJson.Number(Pair.DriverCircle),
         ["drivenCircleMm"] = ResultJson.Number(Pair.DrivenCircle),
         ["errorDeg"] = ResultJson.Number(Proof.Deg(drive.Law.Error)),
@@ -82,37 +96,65 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
 
     private PinPair Pair => drive.Law.Pair;
 
-    private double Thickness => drive.Spec.Thickness ?? PlateParts.Thickness;
+    private IEnumerable<bool> Pegged => new[] { true, false }.Where(driver => SizeOf(driver).Pegs);
 
-    // The near faces of the plates; the driver's plate stands away from the driven's on parallel shafts, from the axis on crossed ones.
-    private double DriverFace => Pair is CrossedPins ? Pair.DrivenCircle + Pin : -Pin - IntermittentSizes.Apart;
+    private WheelSize SizeOf(bool driver) => driver ? (driverSize ??= sizes.Driver) : (drivenSize ??= sizes.Driven);
 
-    private double Outward => Pair is CrossedPins ? Thickness : -Thickness;
+    private double Circle(bool driver) => driver ? Pair.DriverCircle : Pair.DrivenCircle;
 
-    private double DrivenFace => Pair is CrossedPins ? Pair.DriverCircle + Pin + IntermittentSizes.Apart : Pin + IntermittentSizes.Apart;
+    private int Count(bool driver) => driver ? drive.Law.DriverPins : drive.Law.DrivenPins;
 
-    // The ends of the driven's pins from the driver's axis: a pin below the lowest place where one carries.
-    private double Lowest => Pair.DriverCircle * Math.Cos(Math.Abs(drive.Law.Middle) + drive.Law.DriverPitch / 2) - Pin;
+    // Where the pins stand as drawn, the driver's counter-clockwise, the driven's clockwise.
+    private IEnumerable<double> Angles(bool driver) => Enumerable.Range(0, Count(driver)).Select(i => (driver ? drive.Law.Middle : -drive.Drawn) + i * Math.Tau / Count(driver));
 
-    private Plate Hubbed(bool onDriver, double from, double to)
+    private IEnumerable<Point2> Holes(bool driver) => Angles(driver).Select(a => Point2.Origin + Circle(driver) * Vec2.FromAngle(a));
+
+    private IEnumerable<Part> PinsOf(bool driver)
     {
-        var circle = onDriver ? Pair.DriverCircle : Pair.DrivenCircle;
-        var plate = set.OnShaft(onDriver ? "driver" : "wheel", onDriver, Outline.Circle(Point2.Origin, circle + Pin), from, to);
+        var size = SizeOf(driver);
+        return size.Pegs ? set.Pegs(driver, Angles(driver), size.Middle, size.PinFrom, size.PinTo) : set.Pins(driver, Holes(driver), size.PinFrom, size.PinTo);
+    }
+
+    private Plate Hubbed(bool driver)
+    {
+        var size = SizeOf(driver);
+        var plate = set.OnShaft(driver ? "driver" : "wheel", driver, Outline.Circle(Point2.Origin, size.Rim), size.Near, size.Far);
         return plate with
         {
-            Bore = onDriver ? Bores.Driver : Bores.Driven,
-            Holes = set.Drilled(onDriver, Holes(onDriver)),
-            Hub = new(onDriver ? Hubs.Driver : Hubs.Driven, drive.Spec.HubLength, plate.Top + plate.Bottom > 0, drive.Spec.Grub),
-            Note = FormattableString.Invariant($"holes dia {Pin:0.##} on dia {2 * circle:0.###}"),
+            Bore = driver ? Bores.Driver : Bores.Driven,
+            Holes = size.Pegs ? [] : set.Drilled(driver, Holes(driver)),
+            Hub = new(driver ? Hubs.Driver : Hubs.Driven, drive.Spec.HubLength, set.Towards(driver) * (driver && !drive.Place.IsCrossed ? -1 : 1) > 0, drive.Spec.Grub),
+            Note = size.Pegs
+                ? FormattableString.Invariant($"{Count(driver)} holes dia {Pin:0.##} in the rim")
+                : FormattableString.Invariant($"holes dia {Pin:0.##} on dia {2 * Circle(driver):0.###}"),
         };
     }
 
-    // The driver counter-clockwise, the driven clockwise.
-    private IEnumerable<Point2> Holes(bool onDriver)
+    private Wrap Rim(bool driver, WheelSize size)
     {
-        var law = drive.Law;
-        return onDriver
-            ? Enumerable.Range(0, law.DriverPins).Select(i => Point2.Origin + Pair.DriverCircle * Vec2.FromAngle(law.Middle + i * law.DriverPitch))
-            : Enumerable.Range(0, law.DrivenPins).Select(i => Point2.Origin + Pair.DrivenCircle * Vec2.FromAngle(-drive.Drawn + i * law.DrivenPitch));
+        var (width, middle) = (Math.Tau * size.Rim, size.Thickness / 2);
+        return new(
+            $"{Name} {(driver ? "driver" : "wheel")} rim", driver ? drive.Driver : drive.Driven, size.Rim, size.Thickness, [],
+            [.. Enumerable.Range(0, Count(driver)).Select(i => new Hole(new((i + 0.5) * width / Count(driver), middle), Pin))],
+            FormattableString.Invariant($"{Count(driver)} holes towards the axis, dia {Pin:0.##}, {size.Rim - size.PinFrom:0.##} deep"));
+    }
+
+    private SizeTable Drilled(bool driver, WheelSize size) => new(
+        $"{Name} {(driver ? "driver" : "wheel")} pegs",
+        [
+            ("pegs", Count(driver), ""), ("angle from peg to peg", 360.0 / Count(driver), "deg"), ("peg diameter", Pin, "mm"), ("rim diameter", 2 * size.Rim, "mm"),
+            ("hole depth from the rim", size.Rim - size.PinFrom, "mm"), ("peg length with its round end", size.PinTo + Pin / 2 - size.PinFrom, "mm"), ("diameter over the pegs", 2 * size.PinTo + Pin, "mm"),
+        ]);
+
+    private IEnumerable<(double Wall, string Where)> Walled(bool driver, string whose)
+    {
+        var (size, bore) = (SizeOf(driver), driver ? Bores.Driver : Bores.Driven);
+        var (inner, pins) = (size.Pegs ? size.PinFrom : Circle(driver) - Pin / 2, size.Pegs ? "pegs" : "pins");
+        yield return (inner - bore / 2, $"between {whose} {pins} and {(driver ? "its" : "the")} bore");
+        yield return (2 * (size.Pegs ? inner : Circle(driver)) * Math.Sin(Math.PI / Count(driver)) - Pin, $"between two of {whose} {pins}");
+        if (size.Pegs)
+        {
+            yield return ((size.Thickness - Pin) / 2, $"beside {whose} pegs in the rim");
+        }
     }
 }

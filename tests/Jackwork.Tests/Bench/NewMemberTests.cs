@@ -56,6 +56,37 @@ public sealed class NewMemberTests
         Assert.Equal(NewMember.Starters.First(s => s.Key == drive) is { OnlyTurns: true } && slides || NewMember.Starters.First(s => s.Key == drive) is { OnlySlides: true } && !slides, tried == 0);
     }
 
+    public static TheoryData<string, bool> Cams
+    {
+        get
+        {
+            var data = new TheoryData<string, bool>();
+            foreach (var slides in new[] { false, true })
+            {
+                foreach (var drive in NewMember.Starters.Where(s => s.Key is "cam" or "groove" or "second" or "yoke").Where(s => slides || !s.OnlySlides))
+                {
+                    data.Add(drive.Key, slides);
+                }
+            }
+
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Cams))]
+    public void ACamFromNothingIsAPieceWithoutFault(string drive, bool slides)
+    {
+        const string Text = "jackwork: 1\ntitle: Begun\ncrank: {turns: shaft, rpm: 30, radius: 30}\nmembers:\n  shaft:\n    pivot: {through: [0, 60, 0], along: x}\n    body: {from: -70, to: 70}\n";
+        var edit = NewMember.Add(Work.Of(1, Text, _ => null).Work!, Text, "added", drive, "shaft", slides);
+        Assert.True(edit.IsDone, edit.Refusal);
+        var (after, problems) = Work.Of(2, edit.Text, _ => null);
+        Assert.True(after is not null, string.Join("; ", problems));
+        var faults = Verdict.Of(after.Proof).Findings.Where(f => f.Level == Level.Fault).ToList();
+        Assert.True(faults.Count == 0, $"{string.Join("; ", faults.Select(f => f.Message))}\n{edit.Text}");
+        Assert.Equal(drive is not "cam", after.Proof.Mechanisms.Any(m => m is Jackwork.Cams.PositiveCamWork));
+    }
+
     [Theory]
     [InlineData("Added")]
     [InlineData("gull")]

@@ -2,6 +2,7 @@ using System.Globalization;
 using CsCheck;
 using Jackwork.Bench.Elements.SideView;
 using Jackwork.Bench.Sessions;
+using Jackwork.Design;
 using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Parts;
@@ -100,6 +101,51 @@ public sealed class SkeletonTests
         // Handle at y 64, z 48, main shaft at y 100, z 0: 60 mm apart; 12 and 36 teeth.
         Assert.Equal(15, radii[0], 9);
         Assert.Equal(45, radii[1], 9);
+    }
+
+    /// <summary>Every point of every drive of the format can be moved, but for the bends of a wire, of which there are as many as the maker likes.</summary>
+    [Fact]
+    [Trait("Proof", "property")]
+    public void EveryPointOfADriveIsAPlace()
+    {
+        List<string> without = [];
+        void Look(Type part, string path)
+        {
+            foreach (var key in KeyInfo.Of(part))
+            {
+                var at = $"{path}.{key.Name}";
+                if (key.Type == typeof(Point3) || key.Type == typeof(IReadOnlyList<Point3>))
+                {
+                    without.AddRange(key.Key.Place.Length == 0 ? [at] : (string[])[]);
+                }
+                else if (key.Type is { IsClass: true } && key.Type != typeof(string) && key.Type.Namespace == typeof(KeyInfo).Namespace)
+                {
+                    Look(key.Type, at);
+                }
+            }
+        }
+
+        foreach (var drive in Jackwork.Motion.Drives.DriveKind.All)
+        {
+            Look(KeyInfo.Of(typeof(MemberSpec)).Single(k => k.Name == drive.Key).Type, drive.Key);
+        }
+
+        Assert.Equal(["rod.bends"], without);
+    }
+
+    [Theory]
+    [Trait("Proof", "property")]
+    [InlineData("sawyers", "cam.second.follower.at", "cam.follower.at")]
+    [InlineData("weaver", "barrel.at", "barrel.at")]
+    [InlineData("stargazer", "ratchet.pawl")]
+    [InlineData("trotting-dog", "coupler.point", "rod.pins.1")]
+    [InlineData("roundabout", "pin-wheel.at", "pin-wheel.at")]
+    public void PlacesOfEveryKindOfDriveAreHandles(string example, params string[] paths)
+    {
+        var (work, skeleton) = Of(example);
+        Assert.All(paths, p => Assert.Contains(skeleton.Handles, h => h.Path.EndsWith("." + p, StringComparison.Ordinal)));
+        Assert.Equal(skeleton.Handles.Length, skeleton.Handles.Select(h => h.Path).Distinct().Count());
+        Assert.Equal(skeleton.Handles.Length, skeleton.Handles.Select(h => h.Label).Distinct().Count());
     }
 
     /// <summary>Each point's path leads, in the text as an independent reader sees it, to its own three numbers.</summary>
@@ -210,7 +256,7 @@ public sealed class SkeletonTests
         var slab = skeleton.Between(ViewPlane.All[0], 60, 100);
         Assert.Contains(slab.Strokes, s => s.Kind == StrokeKind.Wheel);
         Assert.DoesNotContain(slab.Strokes, s => s.Kind is StrokeKind.Lever or StrokeKind.Rod or StrokeKind.Cam);
-        Assert.Equal(["members.handle.pivot.through", "members.main.pivot.through", "members.lamp-shaft.pivot.through"], slab.Handles.Select(h => h.Path));
+        Assert.Equal(["members.handle.pivot.through", "members.main.pivot.through", "members.lamp-shaft.pivot.through"], slab.Handles.Where(h => h.Holds is not null).Select(h => h.Path));
     }
 
     [Fact]

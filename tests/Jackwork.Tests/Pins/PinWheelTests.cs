@@ -15,9 +15,11 @@ namespace Jackwork.Tests.Pins;
 /// <summary>Pin wheels that go round: against a contact solver that knows nothing of the formulas, differences, and themselves run backward.</summary>
 public sealed class PinWheelTests
 {
+    private static readonly PinStand[] Stands = [new(false, false, false), new(true, false, false), new(false, true, false), new(false, false, true), new(true, true, true)];
+
     /// <summary>Wheels that can be made.</summary>
-    private static readonly Gen<PinWheelLaw> AnyLaw = Gen.Select(Gen.Bool, Gen.Int[6, 16], Gen.Int[6, 20], Gen.Double[3, 5]).Select(
-        (crossed, n1, n2, pin) => PinWheelLaw.Of(crossed, crossed ? 2 * n2 : 2 * (n1 + n2), n1, n2, pin)!).Where(l => l is not null);
+    private static readonly Gen<PinWheelLaw> AnyLaw = Gen.Select(Gen.Int[0, Stands.Length - 1].Select(i => Stands[i]), Gen.Int[6, 16], Gen.Int[6, 20], Gen.Double[3, 5]).Select(
+        (stand, n1, n2, pin) => PinWheelLaw.Of(stand, stand.Crossed ? 2 * n2 : 2 * (n1 + n2), n1, n2, pin)!).Where(l => l is not null);
 
     // All pins of both as plane shapes (crossed: seen along the driven's axis, the driver's as rectangles), the driven turned back by bisection
     // until something touches: nothing but Shapely's distances.
@@ -54,7 +56,7 @@ public sealed class PinWheelTests
     public void TheDrivenStandsWhereTheFarthestPinPutsIt()
     {
         (bool Crossed, int Driver, int Driven, double Pin)[] wheels = [(false, 9, 18, 4), (false, 12, 12, 4), (false, 16, 8, 5), (true, 8, 16, 4), (true, 12, 12, 4), (true, 10, 7, 3)];
-        var laws = wheels.Select(w => PinWheelLaw.Of(w.Crossed, w.Crossed ? 2 * w.Driven : 2 * (w.Driver + w.Driven), w.Driver, w.Driven, w.Pin)!).ToList();
+        var laws = wheels.Select(w => PinWheelLaw.Of(new(w.Crossed, false, false), w.Crossed ? 2 * w.Driven : 2 * (w.Driver + w.Driven), w.Driver, w.Driven, w.Pin)!).ToList();
         Assert.DoesNotContain(null, laws);
         var answer = OutsideReader.Read(Script, JsonSerializer.Serialize(wheels.Zip(laws).Select(x => new
         {
@@ -102,12 +104,14 @@ public sealed class PinWheelTests
 
     [Fact]
     [Trait("Proof", "property")]
-    public void InMachinesTheyCloseTurnByTheirPinsAndTheSolidsStayApart() => Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool, Gen.Int[0, 35]).Sample(
-        (crossed, opposite, low, at) =>
+    public void InMachinesTheyCloseTurnByTheirPinsAndTheSolidsStayApart() => Gen.Select(Gen.Int[0, 3].Select(i => new[] { "none", "driver", "driven", "both" }[i]), Gen.Bool, Gen.Bool, Gen.Bool, Gen.Int[0, 35]).Sample(
+        (pegs, along, opposite, low, at) =>
         {
+            var crossed = pegs == "both" || (pegs == "none" && along);
+            var said = pegs == "none" ? "" : $", pegs: {pegs}";
             var wheel = crossed
-                ? Pivot("wheel", new(40, 100, 0), new(0, opposite ? -1 : 1, 0), $"pin-wheel: {{from: shaft, pins: [8, 16], circle: 26, at: [{(opposite ? 70 : 14)}, {(low ? 20 : 60)}, 0]}}")
-                : Pivot("wheel", new(40, 88, 0), new(opposite ? -1 : 1, 0, 0), $"pin-wheel: {{from: shaft, pins: [9, 18], side: {(low ? "ahead" : "behind")}}}");
+                ? Pivot("wheel", new(40, 100, 0), new(0, opposite ? -1 : 1, 0), $"pin-wheel: {{from: shaft, pins: [8, 16], circle: {(pegs == "both" ? 44 : 26)}{said}, at: [{(opposite ? 70 : 14)}, {(low ? 20 : 60)}, 0]}}")
+                : Pivot("wheel", new(40, 88, 0), new(opposite ? -1 : 1, 0, 0), $"pin-wheel: {{from: shaft, pins: [9, 18], side: {(low ? "ahead" : "behind")}{said}}}");
             var proof = Jackwork.Checks.Proof.Of(Of(Head("shaft") + Pivot("shaft", new(0, 40, 0), new(1, 0, 0)) + wheel));
             var work = proof.MechanismsOf<PinWheelWork>().Single();
             Assert.Null(work.Impossible);
@@ -121,7 +125,7 @@ public sealed class PinWheelTests
             var touch = double.PositiveInfinity;
             foreach (var (a, b) in from a in parts where a.Body.Member == 0 from b in parts where b.Body.Member == 1 select (a, b))
             {
-                var gap = PartDistance.Between(a.Set, b.Set, frames[0].See(frames[1]))!.Value.Apart.Distance;
+                var gap = PartDistance.Between(a.Set, b.Set, frames[0].See(frames[1]))!.Value.Apart.Signed;
                 var pins = a.Kind == PartKind.Pin && b.Kind == PartKind.Pin;
                 Assert.True(gap > (pins ? -0.01 : 0.2), $"{a.Name} {b.Name} {gap}");
                 touch = pins ? Math.Min(touch, gap) : touch;
@@ -129,12 +133,13 @@ public sealed class PinWheelTests
 
             Assert.Equal(0, touch, 0.01);
         },
-        iter: 40);
+        iter: 80);
 
     public static TheoryData<string, string> Wrong => new()
     {
         { "pin-wheel: {from: shaft, pins: [9, 18], pin: 0.6}", "let go of each other" },
         { "pin-wheel: {from: shaft, pins: [9, 18], circle: 20}", "parallel" },
+        { "pin-wheel: {from: shaft, pins: [9, 18], pegs: both}", "end to end" },
     };
 
     [Theory]
@@ -148,6 +153,10 @@ public sealed class PinWheelTests
         { "pin-wheel: {from: shaft, pins: [9, 18]}", "runs unevenly" },
         { "pin-wheel: {from: shaft, pins: [9, 18], bores: [6, 66]}", "can't be made" },
         { "pin-wheel: {from: shaft, pins: [20, 20], pin: 6.2}", "they jam" },
+        { "pin-wheel: {from: shaft, pins: [9, 18], pegs: driver, thickness: 5}", "beside the driver's pegs in the rim" },
+        { "pin-wheel: {from: shaft, pins: [24, 24], pegs: driven}", "between two of its pegs" },
+        { "pin-wheel: {from: shaft, pins: [9, 18], pegs: driven, bores: [6, 50]}", "between its pegs and the bore" },
+        { "pin-wheel: {from: shaft, pins: [9, 50], pegs: driver, pin: 3.2}", "can't be made: the driver's pegs" },
     };
 
     [Theory]

@@ -110,10 +110,6 @@ public sealed class UniversalMachineTests
         { Text(80), "too steep", "more in line" },
         { Text(20, ", fork: x"), "along the driver's axis", "across" },
         { Head("s0") + Pivot("s0", default, X) + "  bar: {slide: {along: y}, universal: {from: s0}}\n", "slides", "pivot" },
-        {
-            Text(20) + $"  lever: {{pivot: {{through: [0, 0, 60], along: {List(new Vec3(Math.Cos(Rad(20)), Math.Sin(Rad(20)), 0))}}}, cam: {{on: s1, follower: {{roller: 8, at: [-10.261, 28.191, 20]}}, base: 26}}}}\n" + "timing: {lever: {over: s0, rest: 0, moves: []}}\n",
-            "does not turn evenly", "turns evenly"
-        },
     };
 
     [Theory]

@@ -11,8 +11,10 @@ internal static class NewMember
     /// <summary>What a member can be driven by.</summary>
     public static readonly IReadOnlyList<Starter> Starters =
     [
-        new CamStarter(),
-        new CamStarter("groove", "a groove cam", ", groove: {}", 14),
+        CamStarter.Plate,
+        CamStarter.Groove,
+        CamStarter.Conjugate,
+        new YokeStarter(),
         new BarrelStarter(),
         new EccentricStarter(),
         new RodStarter(),
@@ -29,6 +31,7 @@ internal static class NewMember
         new RackStarter(),
         new LanternStarter(),
         new PinWheelStarter(),
+        new PegWheelStarter(),
         new IntermittentStarter(),
         new PartialGearStarter(),
         new GenevaStarter(),

@@ -60,6 +60,8 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
                     Cord(drive);
                     break;
             }
+
+            Points(m);
         }
 
         foreach (var work in mechanisms)
@@ -137,6 +139,24 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         _ => default,
     };
 
+    // Every point that the format says is a place of the drive.
+    private void Points(int m)
+    {
+        var (drive, name) = (machine.Drives[m], machine.NameOf(m));
+        foreach (var point in DrivePoint.Of(name, machine.Design.Members[name]))
+        {
+            var pin = drive.Pins.Where(p => p.At == point.At).Select(p => (int?)p.Member).FirstOrDefault();
+            var body = pin ?? point.Key.Rides switch
+            {
+                Rides.Own => m,
+                Rides.Driver => drive.Driver,
+                _ => machine.Members[m].Carrier,
+            };
+            var on = body == Member.Case ? "" : $" on {machine.NameOf(body)}";
+            handles.Add(new(point.Path, m, new(body, point.At), $"{point.What}{on} of the {point.Drive.Replace('-', ' ')} {(body == m ? $"from {machine.NameOf(drive.Driver)}" : $"to {name}")}"));
+        }
+    }
+
     private void Rod(RodDrive rod)
     {
         var (from, to) = (machine.NameOf(rod.Driver), machine.NameOf(rod.Driven));
@@ -145,8 +165,6 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         Arm(rod.Driven, b, $"{to}, axis to pin");
         Line(StrokeKind.Rod, rod.Driven, rod.Driven, a, b);
         lengths.Add(new(rod.Driven, a, b, rod.Length, $"rod from {from} to {to}"));
-        handles.Add(new($"members.{to}.rod.pins.1", rod.Driven, a, $"pin on {from} of the rod to {to}"));
-        handles.Add(new($"members.{to}.rod.pins.2", rod.Driven, b, $"pin on {to} of the rod from {from}"));
     }
 
     // Its straight pieces and pulleys are those of its mechanism.
@@ -169,13 +187,11 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
 
     private void Slot(SlotDrive slot)
     {
-        var name = machine.NameOf(slot.Driven);
         var pin = new BodyPoint(slot.PinOn, slot.Pin);
         Arm(slot.Driven, pin, $"{machine.NameOf(slot.PinOn)}, axis to pin");
         Arm(slot.Driven, new(slot.SlotIn, slot.Pin), $"{machine.NameOf(slot.SlotIn)}, axis to pin in the slot as drawn");
         var (l, w) = (SlotReach * slot.Along, SlotHalf * slot.Normal);
         Loop(StrokeKind.Slot, slot.Driven, slot.SlotIn, [slot.Pin + (l + w), slot.Pin + (w - l), slot.Pin + -(l + w), slot.Pin + (l - w)]);
-        handles.Add(new($"members.{name}.slot.pin", slot.Driven, pin, $"pin on {machine.NameOf(slot.PinOn)} in the slot of {machine.NameOf(slot.SlotIn)}"));
     }
 
     private void Wheels(RatioDrive drive)
@@ -285,8 +301,6 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
             var right = up.Cross(shaft.Along);
             Loop(StrokeKind.Cam, drive.Driven, drive.Driver, [.. cam.Outline.Flatten(Sagitta).Select(p => foot + (p.X * right + p.Y * up))]);
         }
-
-        handles.Add(new($"members.{name}.cam.follower.at", drive.Driven, new(drive.Driven, spec.At), $"{(spec.Flat is null ? "roller" : "face")} of {name}"));
     }
 
     // How a follower is set over on its member to touch its cam's base circle; counted about the shaft's direction.

@@ -16,7 +16,14 @@ internal static class PinWheelDriveMaker
 
         var (driver, driven, pin) = (w.Pins[0], w.Pins[1], w.Pin ?? IntermittentSizes.UsualPin);
         var size = place.IsCrossed ? w.Circle!.Value : place.Distance;
-        if (PinWheelLaw.Of(place.IsCrossed, size, driver, driven, pin) is not { } law)
+        var stand = new PinStand(place.IsCrossed, w.Pegs is "driver" or "both", w.Pegs is "driven" or "both");
+        if (stand.Refused is { } why)
+        {
+            site.Note("pegs", why, place.IsCrossed ? "Write 'both', or leave it out for pins along the shafts" : "Write 'driver' or 'driven', or leave it out for pins along the shafts");
+            return null;
+        }
+
+        if (PinWheelLaw.Of(stand, size, driver, driven, pin) is not { } law)
         {
             var pair = PinPair.Rolling(place.IsCrossed, size, Math.Tau / driver, Math.Tau / driven, pin);
             site.Note(
@@ -26,6 +33,6 @@ internal static class PinWheelDriveMaker
             return null;
         }
 
-        return new(site.Driver, site.Driven, w, place, law);
+        return new(site.Driver, site.Driven, w, place, stand, law);
     }
 }

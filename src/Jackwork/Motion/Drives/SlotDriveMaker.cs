@@ -53,6 +53,18 @@ internal static class SlotDriveMaker
             return null;
         }
 
+        if (t.Reach is [var from, var to] && from >= to)
+        {
+            site.Note("reach", FormattableString.Invariant($"the slot ends at {to:0.###} mm, not beyond where it begins, {from:0.###} mm"), "Give the lesser end first");
+            return null;
+        }
+
+        if (t.Bar is null && (t.Thickness ?? t.Beside) is not null)
+        {
+            site.Note(t.Thickness is null ? "beside" : "thickness", "a bar is described that is not made", "Give its width as 'bar', or leave this out");
+            return null;
+        }
+
         return new(site.Members, site.Driver, site.Driven, inDriven, t.Pin, along, normal);
     }
 }

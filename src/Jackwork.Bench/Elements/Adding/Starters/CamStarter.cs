@@ -7,19 +7,36 @@ using static System.FormattableString;
 namespace Jackwork.Bench.Elements.Adding.Starters;
 
 /// <summary>A member that follows a cam: on a lever like those that are there, or of its own behind the shaft, or straight up.</summary>
-/// <param name="key">Key of the starter.</param>
-/// <param name="words">What moves the member, with its article.</param>
-/// <param name="more">Further keys of the cam, after a comma.</param>
-/// <param name="outside">How far the cam's plates reach beyond its outline, mm.</param>
-internal sealed class CamStarter(string key, string words, string more, double outside) : Starter
+/// <remarks>
+/// The second follower of conjugate discs goes in as the first goes out: on a stem straight across the shaft, on a lever where its arm is square to its way
+/// from the shaft, as the first's is. With D the lever's pivot from the shaft that is R out at the angle acos(R/D) from the pivot, on the far side from the first.
+/// </remarks>
+internal sealed class CamStarter : Starter
 {
-    /// <summary>A cam that weight or a spring keeps its follower on.</summary>
-    public CamStarter()
-        : this("cam", "a cam", "", 0)
-    {
-    }
-
     private const double Base = 24, Roller = 8, Lever = 40;
+
+    /// <summary>How much farther out the second follower of a pair stands than the first, so that it can go in by the first's travel, and how far along the shaft, so that a lever lies between the discs, mm.</summary>
+    private const double Farther = 6, Beside = 14;
+
+    private readonly string key, words;
+
+    private readonly Func<Place, string> more;
+
+    private readonly double outside, behind, ahead;
+
+    private readonly string stem;
+
+    private CamStarter(string key, string words, Func<Place, string> more, double outside = 0, double behind = 4, double ahead = 12, string stem = "") =>
+        (this.key, this.words, this.more, this.outside, this.behind, this.ahead, this.stem) = (key, words, more, outside, behind, ahead, stem);
+
+    /// <summary>A cam that weight or a spring keeps its follower on.</summary>
+    public static CamStarter Plate => new("cam", "a cam", _ => "");
+
+    /// <summary>A groove that drives the follower both ways; a stem's guide stands beyond its rim.</summary>
+    public static CamStarter Groove => new("groove", "a groove cam", _ => ", groove: {}", outside: 14, stem: ", body: {to: 38, guide: {at: 28}}");
+
+    /// <summary>Two discs that drive it both ways.</summary>
+    public static CamStarter Conjugate => new("second", "a pair of conjugate cams", Second, outside: Farther, ahead: 12 + Beside);
 
     /// <inheritdoc/>
     public override string Key => key;
@@ -59,14 +76,16 @@ internal sealed class CamStarter(string key, string words, string more, double o
         var middle = (from + to) / 2;
         var stations = Enumerable.Range(0, Math.Max(1, (int)(to - from) - 24)).Select(i => Math.Round(from + 12 + i)).OrderBy(s => Math.Abs(s - middle));
         var station = site.Room.Best(stations, s => slides
-            ? Room.Disc(site.Joint.Through + s * site.Along, site.Along, radius, 4, 12)
-            : Room.Disc(site.Joint.Through + s * site.Along, site.Along, radius, 4, 12).Around(Room.Points(5, On(at, s), On(pivot, s))));
+            ? Room.Disc(site.Joint.Through + s * site.Along, site.Along, radius, behind, ahead)
+            : Room.Disc(site.Joint.Through + s * site.Along, site.Along, radius, behind, ahead).Around(Room.Points(5, On(at, s), On(pivot, s))));
         (at, pivot) = (On(at, station), On(pivot, station));
         var spec = like?.Spec;
-        var cam = Invariant($"cam: {{on: {site.Name}, follower: {{roller: {spec?.Follower.Roller ?? Roller}, at: {P(at)}}}, base: {(spec?.Base is { Word: null, Number: var b } ? b : Base)}, hub: {spec?.Hub ?? 14}, bore: {spec?.Bore ?? 6}{(spec?.HubSide is { } hub ? $", hub-side: {hub}" : "")}{more}}}");
+        var axis = site.Joint.Through + station * site.Along;
+        var place = new Place(axis, site.Along, at, slides ? null : pivot, spec?.Follower.Roller ?? Roller);
+        var cam = Invariant($"cam: {{on: {site.Name}, follower: {{roller: {spec?.Follower.Roller ?? Roller}, at: {P(at)}}}, base: {(spec?.Base is { Word: null, Number: var b } ? b : Base)}, hub: {spec?.Hub ?? 14}, bore: {spec?.Bore ?? 6}{(spec?.HubSide is { } hub ? $", hub-side: {hub}" : "")}{more(place)}}}");
         if (slides)
         {
-            return $"{{slide: {{along: {V(outward)}}}, {cam}}}";
+            return $"{{slide: {{along: {V(outward)}}}, {cam}{stem}}}";
         }
 
         // The lever turns so that a positive angle lifts the follower off the cam.
@@ -74,4 +93,24 @@ internal sealed class CamStarter(string key, string words, string more, double o
         var shared = like is not null && site.Room.Reach(like.Driven, site.Joint.Through, site.Along) is var (low, high) && low < station && station < high ? ", body: {axle: 0}" : "";
         return $"{{pivot: {{through: {P(pivot)}, along: {V(lifts)}}}, {cam}{shared}}}";
     }
+
+    private static string Second(Place place)
+    {
+        var first = place.At - place.Axis;
+        var far = first.Length + Farther;
+        var aside = -first.Unit();
+        if (place.Pivot is { } pivot)
+        {
+            var towards = (pivot - place.Axis).Across(place.Along);
+            var cos = Math.Min(0.9, far / towards.Length);
+            far = cos * towards.Length;
+            var square = -first.Across(towards.Unit()).Unit();
+            aside = cos * towards.Unit() + Math.Sqrt(1 - cos * cos) * square;
+        }
+
+        return Invariant($", second: {{follower: {{roller: {place.Roller}, at: {P(place.Axis + far * aside + Beside * place.Along)}}}}}");
+    }
+
+    // Where a cam is laid out: the shaft's axis in its plane, the follower's roller there and the lever's pivot, none on a stem.
+    private readonly record struct Place(Point3 Axis, Vec3 Along, Point3 At, Point3? Pivot, double Roller);
 }
