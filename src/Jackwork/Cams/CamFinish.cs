@@ -62,7 +62,7 @@ internal static class CamFinish
         for (var k = 0; k < cam.Turn.Steps - 1; k++)
         {
             var i = cam.Turn.Sense > 0 ? cam.Turn.Steps - 2 - k : k;
-            if (envelope.StandsFrom(i))
+            if (envelope.StandsFrom(i) && cam.Profile.DropAt(i) is null)
             {
                 worst = Math.Max(worst, walk.DistanceTo(cam.Follower.Sample(q[i], t[i]).Point));
             }

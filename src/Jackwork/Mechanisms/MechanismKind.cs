@@ -2,6 +2,7 @@ using Jackwork.Barrels;
 using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Differentials;
+using Jackwork.Drops;
 using Jackwork.Eccentrics;
 using Jackwork.Geneva;
 using Jackwork.Guides;
@@ -35,6 +36,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
         new("guides", proof => Enumerable.Range(0, proof.Machine.Members.Count).Where(m => proof.Machine.Members[m].Joint.Kind == JointKind.Guide).Select(m => new GuideWork(proof.Machine, m))),
         new("positiveCams", PositiveCamWork.Of),
+        new("drops", DropWork.Of),
         new("barrels", BarrelWork.Of),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
         Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
