@@ -29,8 +29,8 @@ public readonly record struct Fall(double From, double Length, double Turn, Jet 
         return since > Turn - SameCrank ? 0 : since;
     }
 
-    /// <summary>Whether the follower falls, as drawn, at a crank angle, rad.</summary>
-    public bool Holds(double crank) => Since(crank) < Length - SameCrank;
+    /// <summary>Whether the follower falls, as drawn, at a crank angle, rad; where it lands still counts.</summary>
+    public bool Holds(double crank) => Since(crank) < Length + SameCrank;
 
     /// <summary>The shaft's coordinate so long after the beginning of the fall, rad.</summary>
     public Jet Shaft(double since) => new(T.Value + T.First * since, T.First, 0);

@@ -71,7 +71,7 @@ internal sealed class DropTouch(Proof proof, DropWork drop)
                 FormattableString.Invariant($"Hold it up for {Math.Ceiling(drop.ShaftDeg(LeastLand / face.Tip.FromOrigin.Length / Math.Abs(face.Fall.T.First))):0}° before the drop"), "drop-tip");
         }
 
-        if (face.BackwardAngle is var angle && angle > Stops)
+        if (face == drop.Cam.Drops[0] && face.BackwardAngle is var angle && angle > Stops)
         {
             yield return DropCheck.Of(
                 Level.Note, proof, drop, Proof.Deg(angle), Proof.Deg(Stops), "deg",

@@ -11,14 +11,13 @@ namespace Jackwork.Drops;
 /// <remarks>The outline itself is the cam's. What falls is known once the parts are, so the fall is worked out when first asked for.</remarks>
 public sealed class DropWork : Mechanism
 {
-    private readonly Proof proof;
     private readonly Lazy<(FallingBodies Bodies, FallTable Table, TrueFall Fall)> falling;
     private readonly Lazy<DropSizes> sizes;
 
     private DropWork(Proof proof, Cam cam, DropFace face)
         : base(proof.Machine, cam.FollowerMember)
     {
-        (this.proof, Cam, Face) = (proof, cam, face);
+        (Proof, Cam, Face) = (proof, cam, face);
         falling = new(() =>
         {
             var bodies = new FallingBodies(proof, cam, face.Fall.From);
@@ -28,6 +27,9 @@ public sealed class DropWork : Mechanism
         sizes = new(() => new(face, falling.Value.Table, proof.Machine.CrankSpeed));
     }
 
+    /// <summary>What it was worked out with.</summary>
+    internal Proof Proof { get; }
+
     /// <summary>The cam.</summary>
     public Cam Cam { get; }
 
@@ -35,7 +37,7 @@ public sealed class DropWork : Mechanism
     public DropFace Face { get; }
 
     /// <summary>The acted member that it serves.</summary>
-    public Acted Acted => proof.ActedOf(Cam);
+    public Acted Acted => Proof.ActedOf(Cam);
 
     /// <summary>The fall at the design's speed of the crank.</summary>
     public TrueFall Fall => falling.Value.Fall;
@@ -56,10 +58,10 @@ public sealed class DropWork : Mechanism
     public double Mass => falling.Value.Bodies.Mass;
 
     /// <summary>Degrees of the chart's shaft for a crank angle in rad.</summary>
-    public double ShaftDeg(double crank) => Proof.Deg(crank) * Math.Abs(Machine.Turns[Acted.Shaft]!.Value.Value);
+    public double ShaftDeg(double crank) => Checks.Proof.Deg(crank) * Math.Abs(Machine.Turns[Acted.Shaft]!.Value.Value);
 
     /// <summary>Place in the turn of the chart's shaft of a crank angle after the beginning of the fall, degrees as the chart counts them; past 360 where it runs on.</summary>
-    public double Place(double since) => Proof.Deg(Acted.Chart.Pieces.First(p => p.MoveIndex == Face.Fall.MoveIndex && p.Law == MotionLaws.Drop).From) + ShaftDeg(since);
+    public double Place(double since) => Checks.Proof.Deg(Acted.Chart.Pieces.First(p => p.MoveIndex == Face.Fall.MoveIndex && p.Law == MotionLaws.Drop).From) + ShaftDeg(since);
 
     /// <inheritdoc/>
     public override string Word => "drop cam";
@@ -101,7 +103,7 @@ public sealed class DropWork : Mechanism
             ["leastDeg"] = ResultJson.Number(ShaftDeg(Face.Needs)),
             ["fastestRpm"] = ResultJson.Number(Sizes.FastestRpm(Drawn)),
             ["fastestRpmBeforeNextMove"] = ResultJson.Number(Sizes.FastestRpm(Face.Fall.Free)),
-            ["tipAngleDeg"] = ResultJson.Number(Proof.Deg(Face.TipAngle)),
+            ["tipAngleDeg"] = ResultJson.Number(Checks.Proof.Deg(Face.TipAngle)),
             ["landMm"] = ResultJson.Number(Face.Land),
         };
     }
@@ -118,7 +120,7 @@ public sealed class DropWork : Mechanism
             yield return ("fastest crank at which it lands as drawn", Sizes.FastestRpm(Drawn), "rpm");
         }
 
-        yield return ("angle of the wood at the tip", Proof.Deg(Face.TipAngle), "deg");
+        yield return ("angle of the wood at the tip", Checks.Proof.Deg(Face.TipAngle), "deg");
         if (falling.Value.Bodies.SpringAt(Face.Fall.Q.Value) is { } up && falling.Value.Bodies.SpringAt(Face.Fall.Low) is { } down)
         {
             yield return ("spring up: length", up.Length, "mm");

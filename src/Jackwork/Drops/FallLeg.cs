@@ -61,7 +61,9 @@ internal sealed class FallLeg
             var twice = m(0) * speed * speed + 2 * energy[k];
             if (k > 0 && !(twice > 0))
             {
-                stops = ways[k];
+                // By the line between the energies at two places.
+                var last = m(0) * speed * speed + 2 * energy[k - 1];
+                stops = ways[k - 1] + (ways[k] - ways[k - 1]) * last / (last - twice);
                 return null;
             }
 
