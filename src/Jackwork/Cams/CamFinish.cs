@@ -31,7 +31,7 @@ internal static class CamFinish
             CamMaker.HubRadius(cam.Drive),
             CamMaker.Bore(cam.Drive),
             plane.Station(cam.Drive.Spec.Follower.At),
-            cam.Turn.Unlike(cam.Motion, cam.Drive),
+            cam.Turn.Unlike(cam.Motion, cam.Drive, cam.Falls),
             cam.Corners)
         {
             Drive = cam.Drive,

@@ -120,6 +120,7 @@ public sealed class DropCheckTests
         Refused(new DropRig { CamKeys = ", groove: {}" }.Text, "can't drop it");
         Refused(new DropRig { CamKeys = ", second: {follower: {roller: 8, at: [0, 10, 0]}}" }.Text, "Remove 'second'");
         Refused(new DropRig().Text.Replace("law: drop", "law: drop, beats: 2", StringComparison.Ordinal), "a stroke back can't fall");
+        Refused(new DropRig { CamKeys = ", spring: {at: [0, 110, 0], to: [0, 110, 0], preload: 1}" }.Text, "both ends of the spring");
         Refused(new DropRig { RiseLaw = "constant-velocity", To = 400 }.Text, "what has landed lies still");
     }
 

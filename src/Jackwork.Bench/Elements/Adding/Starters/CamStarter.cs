@@ -11,7 +11,8 @@ namespace Jackwork.Bench.Elements.Adding.Starters;
 /// <param name="words">What moves the member, with its article.</param>
 /// <param name="more">Further keys of the cam, after a comma.</param>
 /// <param name="outside">How far the cam's plates reach beyond its outline, mm.</param>
-internal sealed class CamStarter(string key, string words, string more, double outside) : Starter
+/// <param name="law">Law of the move that brings the member back; null for the usual one.</param>
+internal sealed class CamStarter(string key, string words, string more, double outside, string? law = null) : Starter
 {
     /// <summary>A cam that weight or a spring keeps its follower on.</summary>
     public CamStarter()
@@ -41,7 +42,7 @@ internal sealed class CamStarter(string key, string words, string more, double o
         ShaftTurn.IsEven(site.Work.Machine.Drives, site.Driver) ? null : $"'{site.Name}' does not turn evenly; a cam needs a driver that turns evenly";
 
     /// <inheritdoc/>
-    public override TextEdit Finish(TextEdit added, string name, StartSite site, bool slides) => NewMember.Chart(added.Text, name, site.Name, slides);
+    public override TextEdit Finish(TextEdit added, string name, StartSite site, bool slides) => NewMember.Chart(added.Text, name, site.Name, slides, law);
 
     /// <inheritdoc/>
     public override string Text(StartSite site, bool slides)
