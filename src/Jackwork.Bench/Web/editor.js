@@ -18,7 +18,8 @@ const fromPage = Annotation.define();
 // Typing without a pause of this many milliseconds is one step of the history.
 const pause = 900;
 
-export function createEditor(place, page, text) {
+// It opens with the caret in the line asked for: a caret set later could break into what is already typed or selected.
+export function createEditor(place, page, text, line) {
   let gesture = 0;
   let typed = 0;
   let soon = 0;
@@ -60,7 +61,15 @@ export function createEditor(place, page, text) {
       ],
     }),
   });
+  const go = (n) => {
+    if (n < 1) return;
+    const row = view.state.doc.line(Math.min(n, view.state.doc.lines));
+    view.dispatch({ selection: { anchor: row.from }, effects: EditorView.scrollIntoView(row.from, { y: "center" }) });
+    view.focus();
+  };
+  go(line);
   return {
+    line: go,
     // Only the stretch that differs is put in, so that the caret stays where it is.
     text(next) {
       if (soon) return;
@@ -80,12 +89,6 @@ export function createEditor(place, page, text) {
         return { from, to: Math.min(row.to, from + (word ? word[0].length : 1)), severity: "error", message };
       });
       view.dispatch(setDiagnostics(view.state, marks.sort((a, b) => a.from - b.from)));
-    },
-    line(n) {
-      if (n < 1) return;
-      const row = view.state.doc.line(Math.min(n, view.state.doc.lines));
-      view.dispatch({ selection: { anchor: row.from }, effects: EditorView.scrollIntoView(row.from, { y: "center" }) });
-      view.focus();
     },
     stop() {
       if (soon) {

@@ -111,8 +111,8 @@ public sealed record GuideSlot(GuideTrack Track, double Width)
                 continue;
             }
 
-            var (corner, after) = (PlaceAt(join.At), Track.At(join.At - Track.Drawn).First);
-            var before = after.Turned(-join.Turn);
+            // Not the track's direction there: rounding may put the place on the leg before or on that after.
+            var (corner, before) = (PlaceAt(join.At), Track.Direction(join.Leg - 1));
             if (side * join.Turn > 0)
             {
                 To(corner + side * Half / Math.Cos(join.Turn / 2) * before.Turned(join.Turn / 2).Left);

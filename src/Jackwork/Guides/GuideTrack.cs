@@ -85,6 +85,9 @@ public sealed class GuideTrack : IEquatable<GuideTrack>
         return p with { Place = p.Place - drawnPlace };
     }
 
+    /// <summary>The unit direction of a leg, on the developed cylinder.</summary>
+    public Vec2 Direction(int leg) => new Vec2(Radius * Legs[leg].Turn, Legs[leg].Lift).Unit();
+
     /// <summary>Whether both are the same track.</summary>
     public bool Equals(GuideTrack? other) => other is not null && (Radius, Drawn) == (other.Radius, other.Drawn) && Legs.SequenceEqual(other.Legs);
 
