@@ -16,6 +16,9 @@ public sealed class DropFace
     /// <summary>Pieces that the face and the round below it are put in by.</summary>
     private const int Parts = 24;
 
+    /// <summary>Points nearer than this are one, mm: rounding only.</summary>
+    private const double Same = 1e-9;
+
     /// <summary>Share of the ride that is left out at its end, where with the tip just beside the roller it has no speed: far less than any cut.</summary>
     internal const double Edge = 1e-9;
 
@@ -100,8 +103,18 @@ public sealed class DropFace
     /// <summary>Pressure angle at which the face, or the tip, takes hold of the follower that has landed when the shaft goes backward, rad.</summary>
     public double BackwardAngle => IsSteep ? Math.PI / 2 : Sample(Since * (1 - Edge), Fall.Shaft(Since * (1 - Edge))).PressureAngle;
 
-    /// <summary>The outline from the tip down to where the follower lands, in the order of the crank.</summary>
+    /// <summary>The outline from the tip down to where the follower lands, in the order of the crank; where one piece ends and the next begins they have one point, so that no sliver comes between.</summary>
     internal IEnumerable<CamSample> Samples()
+    {
+        var last = Before;
+        foreach (var s in Pieces())
+        {
+            last = s.Point.DistanceTo(last.Point) < Same ? s with { Point = last.Point } : s;
+            yield return last;
+        }
+    }
+
+    private IEnumerable<CamSample> Pieces()
     {
         var t = Fall.Shaft(Since);
         var low = roller.Sample(Jet.Constant(Fall.Low), t);

