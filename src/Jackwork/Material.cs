@@ -23,6 +23,9 @@ public sealed record Material(string Name, double Density, int Colour, string So
         new("aluminium", 2.7, 0xC4C8CB, "EN AW-6082 (from memory)"),
         new("acetal", 1.41, 0xF2F0EA, "POM-C (from memory)"),
         new("acrylic", 1.19, 0xCFE3EA, "PMMA, ISO 7823-1 (from memory)"),
+        new("polyester", 1.38, 0x8A3B2E, "PET fibre (from memory); a braid of it holds some air"),
+        new("polyurethane", 1.2, 0xE7DDBC, "thermoplastic polyurethane, 1.1 to 1.25 (from memory)"),
+        new("leather", 0.9, 0x8A5A35, "vegetable-tanned belting, 0.86 to 1.0 (from memory)"),
         new("ptfe", 2.17, 0xEFEFEF, "PTFE, 2.14 to 2.20 (from memory)"),
     ];
 

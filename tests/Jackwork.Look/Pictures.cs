@@ -16,7 +16,7 @@ internal static class Pictures
             File.Delete(old);
         }
 
-        await Shoot(await bench.Open(""), to, "start");
+        await Shoot(await bench.Open(""), to, "start", page => page.Locator(".start .judged").First.WaitForAsync());
         await Shoot(await bench.Open("piece/keeper?at=200"), to, "verdict");
         await Shoot(await bench.Open("piece/keeper?at=200", 1024, 768, ColorScheme.Dark), to, "verdict-dark");
         await Shoot(await bench.Open("piece/keeper?at=560&tab=Text"), to, "text");
@@ -44,6 +44,7 @@ internal static class Pictures
     private static async Task Break(IPage page)
     {
         await page.Locator(".overview .name").Nth(1).ClickAsync();
+        await Assertions.Expect(page.Locator(".detail .handle[data-hold=From]").First).ToHaveAttributeAsync("aria-valuenow", "138");
         var from = page.Locator(".move input").First;
         await from.FillAsync("100");
         await from.PressAsync("Enter");
@@ -59,7 +60,8 @@ internal static class Pictures
         }
 
         await page.WaitForTimeoutAsync(1200);
-        while (!await page.EvaluateAsync<bool>("[...document.images].every((i) => i.complete)"))
+        // Those farther down are not fetched before somebody goes there.
+        while (!await page.EvaluateAsync<bool>("[...document.images].every((i) => i.complete || i.getBoundingClientRect().top > innerHeight)"))
         {
             await page.WaitForTimeoutAsync(100);
         }

@@ -16,7 +16,12 @@ namespace Jackwork.Bench.Elements;
 /// <param name="Outline">Its path; null where its teeth have no outline.</param>
 /// <param name="Bore">Its bore, mm.</param>
 /// <param name="WorkingRadius">Radius of its pitch circle at the shafts' distance, mm.</param>
-public sealed record Wheel(SpurGear Gear, string On, Point2 Centre, double AtDeg, double? Rate, string? Table, string? Outline, double Bore, double WorkingRadius);
+/// <param name="Cut">What of it is cut where the design asks for a sector; else null.</param>
+public sealed record Wheel(SpurGear Gear, string On, Point2 Centre, double AtDeg, double? Rate, string? Table, string? Outline, double Bore, double WorkingRadius, SectorWork? Cut)
+{
+    /// <summary>How far its timing mark reaches from its axis, mm.</summary>
+    public double MarkTo => Cut?.Sector?.Boss ?? Gear.RootRadius;
+}
 
 /// <summary>A pair of wheels in mesh, ready to be drawn: seen from the tip of the driver's axis, y up, the driver's axis at the origin.</summary>
 public sealed class WheelsView
@@ -46,8 +51,8 @@ public sealed class WheelsView
         // As they run: the driver's flanks touch, all the backlash is behind them.
         var sense = Math.Sign(rateDriven ?? 0);
         atDriven -= sense * Math.Max(0, Pair.NormalBacklash) / 2 / gear.DrivenGear!.BaseRadius;
-        Driver = Of(gear.DriverGear!, gear.Drive.Driver, Point2.Origin, atDriver, rateDriver, 1, gear.Bores.Driver, radiusDriver);
-        Driven = Of(gear.DrivenGear, gear.Drive.Driven, Point2.Origin + between, atDriven, rateDriven, sameWay, gear.Bores.Driven, radiusDriven);
+        Driver = Of(gear.DriverGear!, gear.Drive.Driver, Point2.Origin, atDriver, rateDriver, 1, gear.Bores.Driver, radiusDriver, gear.DriverSector);
+        Driven = Of(gear.DrivenGear, gear.Drive.Driven, Point2.Origin + between, atDriven, rateDriven, sameWay, gear.Bores.Driven, radiusDriven, gear.DrivenSector);
 
         // The line of action touches the first wheel's base circle behind the pitch point, seen in the sense in which it drives.
         var first = gear.DriverIsSecond ? Driven : Driver;
@@ -62,10 +67,10 @@ public sealed class WheelsView
         var reach = 2 * gear.DriverGear!.Module;
         Action = (PitchPoint - (Pair.Approach + reach) * along, PitchPoint + (Pair.Recess + reach) * along);
 
-        Wheel Of(SpurGear wheel, int member, Point2 centre, double at, double? rate, int way, double bore, double radius) => new(
+        Wheel Of(SpurGear wheel, int member, Point2 centre, double at, double? rate, int way, double bore, double radius, SectorWork? cut) => new(
             wheel, machine.NameOf(member), centre, Proof.Deg(at), rate,
             rate is null ? Figure.Table(work.Proof.Motion.Of(member).ToArray().Select(q => way * Proof.Deg(q.Value))) : null,
-            Path(wheel, bore), bore, radius);
+            cut?.Sector is { } sector ? Path(sector, bore, way) : Path(wheel, bore), bore, radius, cut);
     }
 
     /// <summary>Where the first wheel's tooth with the timing mark stands at the start, rad: up, as it is cut.</summary>
@@ -97,6 +102,10 @@ public sealed class WheelsView
 
     /// <summary>Both wheels.</summary>
     public IReadOnlyList<Wheel> Both => [Driver, Driven];
+
+    // The other wheel of a pair on axes that point apart is seen from behind.
+    private static string Path(GearSector sector, double bore, int way) =>
+        string.Concat(sector.Windows.Select(w => w.Reversed()).Prepend(sector.Outline()).Select(o => Figure.Loop(way < 0 ? o.Mirrored() : o))) + Figure.Hole(bore / 2);
 
     private static string? Path(SpurGear gear, double bore)
     {

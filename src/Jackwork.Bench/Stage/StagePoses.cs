@@ -15,7 +15,7 @@ internal static class StagePoses
     /// <summary>Most frames sent.</summary>
     private const int MostFrames = 3000;
 
-    /// <summary>The case, the members, and the rods that have parts of their own, in the order in which poses come.</summary>
+    /// <summary>The case, the members, and the rods and lengths of cord, in the order in which poses come.</summary>
     public static IReadOnlyList<Body> Bodies(Work work)
     {
         var machine = work.Machine;
@@ -23,7 +23,7 @@ internal static class StagePoses
         [
             Body.Case,
             .. machine.Members.Select((_, i) => new Body(i)),
-            .. machine.Drives.Where(d => d.Link is not null).Select(d => new Body(d.Driven, true)),
+            .. new BodyFrames(work.Proof.Motion).Floating,
         ];
     }
 

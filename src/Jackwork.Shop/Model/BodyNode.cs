@@ -26,19 +26,22 @@ internal sealed record BodyNode(Body Body, string Name, Body? Carrier, Point3 Or
     /// <summary>Widest turn from key to key, rad: half of what leaves no doubt which way round is the short one.</summary>
     private const double WidestTurn = Math.PI / 2;
 
-    /// <summary>The case, every member, and every rod that has parts.</summary>
+    /// <summary>The case, every member, and every rod and length of cord that has parts.</summary>
     public static IReadOnlyList<BodyNode> All(Proof proof)
     {
         var machine = proof.Machine;
         var frames = new BodyFrames(proof.Motion);
-        var rods = proof.Assembly.Parts.Select(p => p.Body).Where(b => b.IsRod).Distinct().OrderBy(b => b.Member);
+        var rods = proof.Assembly.Parts.Select(p => p.Body).Where(b => b.IsRod).Distinct().OrderBy(b => b.Member).ThenBy(b => b.Piece);
         return
         [
             new(Body.Case, Design.Names.Case, null, default, new(default, []), new(new(0, 0, 0, 1), [])),
             .. machine.Members.Select((m, i) => Of(frames, new(i), m.Name, new(m.Carrier), m.Joint.Through, OriginOf(machine, m.Carrier))),
-            .. rods.Select(r => Of(frames, r, $"{machine.NameOf(r.Member)} rod", Body.Case, default, default)),
+            .. rods.Select(r => Of(frames, r, NameOf(machine, r), Body.Case, default, default)),
         ];
     }
+
+    private static string NameOf(Machine machine, Body floating) =>
+        machine.Drives[floating.Member] is CordDrive ? FormattableString.Invariant($"{machine.NameOf(floating.Member)} cord {floating.Piece + 1}") : $"{machine.NameOf(floating.Member)} rod";
 
     private static Point3 OriginOf(Machine machine, int member) => member == Member.Case ? default : machine.Members[member].Joint.Through;
 

@@ -1,3 +1,4 @@
+using Jackwork.Meshes;
 using Jackwork.Parts;
 using Jackwork.Shop.Package;
 
@@ -12,10 +13,14 @@ internal sealed record MeshSource(Part Part, Profile? Profile)
     public bool MakesTheSameAs(MeshSource other) =>
         Part.Kind == other.Part.Kind
         && ReferenceEquals(Part.Mesh, other.Part.Mesh)
+        && IsLike(Part.Surface, other.Part.Surface)
         && Part.Pieces.Length == other.Part.Pieces.Length
         && Profile?.Bore == other.Profile?.Bore
         && (Profile is null) == (other.Profile is null)
         && (Profile?.Refused is null) == (other.Profile?.Refused is null)
         && (Profile is null || Profile.Rim.Segments.SequenceEqual(other.Profile!.Rim.Segments))
         && (Part.Pieces == other.Part.Pieces || Part.Pieces.Zip(other.Part.Pieces).All(p => p.First.IsLike(p.Second)));
+
+    private static bool IsLike(TriangleMesh? a, TriangleMesh? b) =>
+        ReferenceEquals(a, b) || a is not null && b is not null && a.Points.SequenceEqual(b.Points) && a.Triangles.SequenceEqual(b.Triangles);
 }

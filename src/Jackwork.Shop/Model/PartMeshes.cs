@@ -10,7 +10,7 @@ using Jackwork.Solids;
 namespace Jackwork.Shop.Model;
 
 /// <summary>The mesh of every part, mm, in the coordinates that the part is given in.</summary>
-/// <remarks>Cams, wheels and plates of mechanisms are cut from their outlines, with teeth and bores; a part that is a mesh is that mesh; every other part is its solid.</remarks>
+/// <remarks>Cams, wheels and plates of mechanisms are cut from their outlines, with teeth and bores; a part that is a mesh, or has a surface of its own, is that; every other part is its solid.</remarks>
 internal static class PartMeshes
 {
     /// <summary>Greatest distance between a round face and its flats, mm.</summary>
@@ -37,7 +37,7 @@ internal static class PartMeshes
 
     /// <summary>The mesh of one part.</summary>
     public static Mesh Of(Machine machine, MeshSource source) => MeshMaker.Of(
-        source.Part.Mesh is { } mesh ? Surface(mesh)
+        (source.Part.Mesh ?? source.Part.Surface) is { } mesh ? Surface(mesh)
         : Tessellation.Of(source.Profile is { } profile ? Plate(machine, source.Part, profile) : source.Part is { Kind: PartKind.Plate, Plates: [var plate] } ? Plate(plate) : source.Part.Pieces, Sagitta));
 
     private static IReadOnlyList<ImmutableArray<Point3>> Surface(TriangleMesh mesh) =>
@@ -62,10 +62,10 @@ internal static class PartMeshes
         var up = joint.Along.AnyPerpendicular();
         var frame = new Frame(up.Cross(joint.Along), up, joint.Along, joint.Through);
         double Reach(Vec3 d) => part.Pieces.Max(p => (p.Support(d) - joint.Through).Dot(d));
-        Outline[] bore = profile.Bore is { } d ? [Outline.Circle(Point2.Origin, d / 2)] : [];
+        Outline[] holes = [.. profile.Openings, .. profile.Bore is { } d ? [Outline.Circle(Point2.Origin, d / 2)] : (Outline[])[]];
         try
         {
-            return ConvexCut.Plate(profile.Rim, bore, ProfileSagitta, frame, -Reach(-joint.Along), Reach(joint.Along));
+            return ConvexCut.Plate(profile.Rim, holes, ProfileSagitta, frame, -Reach(-joint.Along), Reach(joint.Along));
         }
         catch (ArgumentException)
         {

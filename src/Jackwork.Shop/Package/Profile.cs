@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Jackwork.Geometry;
 using Jackwork.Shop.Drawings;
 
@@ -11,4 +12,8 @@ namespace Jackwork.Shop.Package;
 /// <param name="Bore">Its bore, mm; null for a ring, which has none of its own.</param>
 /// <param name="Draw">Makes its cutting drawing.</param>
 /// <param name="Refused">Why it can't be drawn, a sentence; null where it can.</param>
-public sealed record Profile(string Folder, string Name, string On, Outline Rim, double? Bore, Func<Drawing> Draw, string? Refused);
+public sealed record Profile(string Folder, string Name, string On, Outline Rim, double? Bore, Func<Drawing> Draw, string? Refused)
+{
+    /// <summary>What is cut out of it beside its bore, each counter-clockwise.</summary>
+    public ImmutableArray<Outline> Openings { get; init; } = [];
+}

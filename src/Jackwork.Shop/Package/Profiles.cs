@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Gears;
@@ -31,26 +32,22 @@ public static class Profiles
 
     private static IEnumerable<Profile> OfWheels(Machine machine, GearWork work)
     {
-        var (a, b) = (machine.Members[work.Drive.Driver].Joint, machine.Members[work.Drive.Driven].Joint);
-        var towards = new CamPlane(a).Direction(b.Through - a.Through).Angle + (work.DriverIsSecond ? Math.PI : 0);
-
-        // The pair's first wheel has a tooth pointing up; the second is turned to mesh with it, seen in the driver's view.
-        var second = work.Pair!.SecondAngle(Up, towards);
-        var (driverAngle, drivenAngle) = work.DriverIsSecond ? (second, Up) : (Up, second);
-        if (a.Along.Dot(b.Along) < 0)
-        {
-            // Seen from the tip of its own axis the driven wheel is a mirror image.
-            drivenAngle = Math.PI - drivenAngle;
-        }
-
-        yield return OfWheel(work.DriverGear!, driverAngle, work.Bores.Driver, machine.NameOf(work.Drive.Driver));
-        yield return OfWheel(work.DrivenGear!, drivenAngle, work.Bores.Driven, machine.NameOf(work.Drive.Driven));
+        yield return OfWheel(work.DriverGear!, work.DriverSector?.Sector, work.TeethAt.Driver, work.Bores.Driver, machine.NameOf(work.Drive.Driver));
+        yield return OfWheel(work.DrivenGear!, work.DrivenSector?.Sector, work.TeethAt.Driven, work.Bores.Driven, machine.NameOf(work.Drive.Driven));
     }
 
-    private static Profile OfWheel(SpurGear gear, double toothAt, double bore, string on)
+    private static Profile OfWheel(SpurGear gear, GearSector? sector, double toothAt, double bore, string on)
     {
         var name = FormattableString.Invariant($"{on}-{gear.Teeth}");
         var note = FormattableString.Invariant($"m {gear.Module:0.###} z {gear.Teeth} x {gear.Shift:0.###}");
+        if (sector is not null)
+        {
+            var rim = sector.Outline().Turned(toothAt);
+            ImmutableArray<Outline> windows = [.. sector.Windows.Select(w => w.Turned(toothAt))];
+            var cut = FormattableString.Invariant($"{note}, {sector.Teeth} teeth");
+            return new("gears", name, on, rim, bore, () => new ProfilePlate(name, rim, bore, Up, [], [cut]) { Openings = windows }.Draw().Drawing, bore / 2 >= sector.Boss ? FormattableString.Invariant($"its bore of {bore:0.##} mm breaks through its boss of {2 * sector.Boss:0.##} mm") : null) { Openings = windows };
+        }
+
         Outline teeth;
         try
         {

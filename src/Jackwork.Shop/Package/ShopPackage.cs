@@ -1,5 +1,6 @@
 using Jackwork.Checks;
 using Jackwork.Shop.Cutting;
+using Jackwork.Shop.Drawings;
 using Jackwork.Shop.Model;
 using Jackwork.Shop.Stacks;
 using Jackwork.Shop.Timing;
@@ -38,9 +39,9 @@ public static class ShopPackage
 
         foreach (var work in proof.Mechanisms.Where(m => m.Impossible is null))
         {
-            files.AddRange(work.Wraps.SelectMany(w => (ShopFile[])[
-                ShopFile.OfText($"{work.Folder}/{FileName(w.Name)}.dxf", () => DxfWriter.Write(WrapSheet.Draw(w))),
-                ShopFile.OfText($"{work.Folder}/{FileName(w.Name)}.svg", () => SvgWriter.Write(WrapSheet.Draw(w)))]));
+            files.AddRange(work.Wraps.SelectMany(w => Both($"{work.Folder}/{FileName(w.Name)}", () => WrapSheet.Draw(w))));
+            files.AddRange(work.Templates.SelectMany(t => Both($"{work.Folder}/{FileName(t.Name)}", () => TemplateSheet.Draw(t))));
+            files.AddRange(work.Turnings.Where(t => !t.Bought).SelectMany(t => Both($"{work.Folder}/{FileName(t.Name)}", () => TurnedSheet.Draw(t))));
             files.AddRange(work.Tables.Select(t => ShopFile.OfText($"{work.Folder}/{FileName(t.Name)}.csv", () => SizeList.Write(t))));
         }
 
@@ -63,6 +64,8 @@ public static class ShopPackage
         files.AddRange(AssemblySheets.Files(proof));
         return files;
     }
+
+    private static ShopFile[] Both(string path, Func<Drawing> draw) => [ShopFile.OfText(path + ".dxf", () => DxfWriter.Write(draw())), ShopFile.OfText(path + ".svg", () => SvgWriter.Write(draw()))];
 
     private static string FileName(string name) => name.Replace(' ', '-');
 }

@@ -94,10 +94,13 @@ public sealed class AssemblyView
         }
     }
 
-    // A part is one piece of stuff, and so are the bars of one lever, which are glued into one: the index of the first of them.
-    private int Stuff(int part) => parts[part].Part.Kind == PartKind.Lever
-        ? parts.ToList().FindIndex(p => p.Part.Kind == PartKind.Lever && p.Part.Body == parts[part].Part.Body)
-        : part;
+    // A part is one piece of stuff, and so are the bars of one lever, which are glued into one, and the lengths of one cord: the index of the first of them.
+    private int Stuff(int part) => parts[part].Part switch
+    {
+        { Kind: PartKind.Lever, Body: var body } => parts.ToList().FindIndex(p => p.Part.Kind == PartKind.Lever && p.Part.Body == body),
+        { Kind: PartKind.Cord, Body.Member: var driven } => parts.ToList().FindIndex(p => p.Part.Kind == PartKind.Cord && p.Part.Body.Member == driven),
+        _ => part,
+    };
 
     private IEnumerable<ViewLine> LinesOf()
     {

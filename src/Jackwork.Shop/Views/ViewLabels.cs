@@ -1,4 +1,5 @@
 using Jackwork.Geometry;
+using Jackwork.Parts;
 using Jackwork.Shop.Drawings;
 
 namespace Jackwork.Shop.Views;
@@ -20,7 +21,10 @@ internal static class ViewLabels
     /// <param name="leastArea">The least that must be seen of a part, mm^2.</param>
     public static IReadOnlyList<Label> Of(AssemblyView view, int most, double leastArea)
     {
-        var names = view.Parts.Select(p => p.Name).ToList();
+        // The lengths of a cord are named once, by the name that they share.
+        var parts = view.Parts.ToList();
+        int[] named = [.. parts.Select((p, i) => p.Kind == PartKind.Cord ? parts.FindIndex(q => q.Kind == PartKind.Cord && q.Body.Member == p.Body.Member) : i)];
+        var names = parts.Select(p => p.Kind == PartKind.Cord ? p.Name[..p.Name.LastIndexOf(' ')] : p.Name).ToList();
         var (nx, ny) = ((int)Math.Ceiling(view.Bounds.Width / Pitch), (int)Math.Ceiling(view.Bounds.Height / Pitch));
         var seen = new int?[nx + 2, ny + 2];
         Point2 At(int i, int j) => view.Bounds.Min + new Vec2((i - 0.5) * Pitch, (j - 0.5) * Pitch);
@@ -29,7 +33,7 @@ internal static class ViewLabels
         {
             for (var j = 1; j <= ny; j++)
             {
-                if ((seen[i, j] = view.PartAt(At(i, j))) is { } part)
+                if ((seen[i, j] = view.PartAt(At(i, j)) is { } any ? named[any] : null) is { } part)
                 {
                     if (!cells.TryGetValue(part, out var list))
                     {

@@ -10,7 +10,7 @@ internal static class ViewSolids
     /// <summary>The solids of a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="frame">Where its body stands, seen from the view.</param>
-    public static IEnumerable<ViewSolid> Of(Part part, Frame frame) => part.Mesh is { } mesh
+    public static IEnumerable<ViewSolid> Of(Part part, Frame frame) => (part.Mesh ?? part.Surface) is { } mesh
         ? [new MeshSolid(mesh.Moved(p => frame.Apply(p)))]
         : part.Plates.Length > 0
         ? part.Plates.Select(p => new PrismSolid(p with { Frame = frame.Compose(p.Frame) }))

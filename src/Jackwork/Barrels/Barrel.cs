@@ -46,7 +46,7 @@ public sealed record Barrel(BarrelDrive Drive, BarrelFollower Follower, BarrelGr
     /// <summary>Where the roller stands between the walls as cut: in the middle of its play, and at either wall.</summary>
     internal CutContact Contact(Motion.Motion motion)
     {
-        var (low, high) = (new BarrelContact(Follower, Groove.Surface, Pattern.Lower, From), new BarrelContact(Follower, Groove.Surface, Pattern.Upper, From));
+        var (low, high) = (new BarrelContact(Follower, Groove.Surface, Pattern.Lower, From, Pattern.Length), new BarrelContact(Follower, Groove.Surface, Pattern.Upper, From, Pattern.Length));
         var q = motion.Of(Drive.Driven);
         var t = motion.Of(Drive.Driver);
         var (first, other, middle) = (new double[q.Length], new double[q.Length], new double[q.Length]);

@@ -26,15 +26,18 @@ internal sealed class BarrelContact
     /// <param name="surface">Radius of the drum, mm.</param>
     /// <param name="band">The band whose wall it is; its straight edges round the pattern never come near the roller first.</param>
     /// <param name="from">Where along the shaft the drum begins, mm.</param>
-    public BarrelContact(BarrelFollower follower, double surface, Outline band, double from)
+    /// <param name="length">Length of the drum, mm.</param>
+    public BarrelContact(BarrelFollower follower, double surface, Outline band, double from, double length)
     {
         (this.follower, this.surface) = (follower, surface);
-        var round = 2 * Math.PI * surface;
-        points = [.. band.Segments.Where(s => !IsEdge(s, round)).SelectMany(Points).Select(p => new Point2(p.X, p.Y + from)).OrderBy(p => p.X)];
+        points = [.. band.Segments.Where(s => !IsEdge(s, length)).SelectMany(Points).Select(p => new Point2(p.X, p.Y + from)).OrderBy(p => p.X)];
     }
 
     // The straight edges along the ends of the drum and along the seam.
-    private static bool IsEdge(Segment s, double round) => s.IsLine && (Math.Abs(s.End.X - s.Start.X) < Settled || Math.Abs(Math.Abs(s.End.X - s.Start.X) - round) < Settled);
+    private static bool IsEdge(Segment s, double length) =>
+        s.IsLine && (Math.Abs(s.End.X - s.Start.X) < Settled || Lies(s, 0) || Lies(s, length));
+
+    private static bool Lies(Segment s, double y) => Math.Abs(s.Start.Y - y) < Settled && Math.Abs(s.End.Y - y) < Settled;
 
     private static IEnumerable<Point2> Points(Segment s)
     {
@@ -70,6 +73,12 @@ internal sealed class BarrelContact
     // Distance of the wall from the roller, mm; below zero where the roller lies in it.
     private double Gap(double t, double q)
     {
+        // A wall that lies in the drum's end stops nothing.
+        if (points.Length == 0)
+        {
+            return double.PositiveInfinity;
+        }
+
         var (w, v) = follower.Place(Jet.Constant(q));
         var centre = Math.Asin(Math.Clamp(w.Value / surface, -1, 1)) - t;
         var reach = 2 * follower.Radius / surface + 0.1;

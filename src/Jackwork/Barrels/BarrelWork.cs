@@ -47,6 +47,7 @@ public sealed class BarrelWork(Machine machine, Barrel barrel, AsCutResult resul
         {
             Bore = Bore,
             Hub = new(spec.Hub ?? 2 * Bore, spec.HubLength, spec.HubSide != "behind", spec.Grub),
+            Surface = GroovedDrum.Surface(barrel, Shaft.Through, Shaft.Along, Out.Unit(), Bore / 2, Out.Length),
             Material = Material.Named("beech"),
             Note = FormattableString.Invariant($"drum {2 * spec.Radius:0.##} x {spec.Length:0.##} on {Machine.NameOf(barrel.Drive.Driver)}"),
         },

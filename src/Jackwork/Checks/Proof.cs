@@ -34,7 +34,7 @@ public sealed class Proof
         sweep = new(() => new(Motion, Assembly.Parts));
         clearances = new(Clear);
         stacks = new(() => StackMaker.Of(this));
-        gears = new(() => GearWork.Of(machine, Cutter));
+        gears = new(() => GearWork.Of(motion, Cutter));
         mechanisms = new(() => [.. MechanismKind.All.SelectMany(k => k.In(this).Select(w => (k.List, w)))]);
         residuals = new(() => Residuals.Of(motion));
     }

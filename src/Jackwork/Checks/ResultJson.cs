@@ -121,7 +121,23 @@ public static class ResultJson
         ["backlashMm"] = g.Pair is { } b ? Number(b.Backlash) : null,
         ["driverSpan"] = Span(g.DriverGear),
         ["drivenSpan"] = Span(g.DrivenGear),
+        ["driverSector"] = Sector(g.DriverSector),
+        ["drivenSector"] = Sector(g.DrivenSector),
     };
+
+    // What is cut of a wheel of which the design asks for a sector only; teeth is null where it is cut whole all the same.
+    private static JsonObject? Sector(Gears.SectorWork? sector) => sector is null
+        ? null
+        : new()
+        {
+            ["teeth"] = sector.Sector?.Teeth,
+            ["teethNeeded"] = sector.Needed,
+            ["fromDeg"] = Number(Proof.Deg(sector.From)),
+            ["toDeg"] = Number(Proof.Deg(sector.To)),
+            ["plateDeg"] = sector.Sector is { } s ? Number(Proof.Deg(s.To - s.From)) : null,
+            ["bossMm"] = Number(sector.Boss),
+            ["windows"] = sector.Sector?.Windows.Length,
+        };
 
     // Over how many teeth a wheel is best measured, and what the jaws then read.
     private static JsonObject? Span(Gears.SpurGear? gear) => gear is null || gear.Inside
@@ -132,7 +148,7 @@ public static class ResultJson
     {
         ["name"] = p.Name,
         ["kind"] = p.Kind.ToString().ToLowerInvariant(),
-        ["on"] = p.Body.IsRod ? $"rod of {machine.NameOf(p.Body.Member)}" : machine.NameOf(p.Body.Member),
+        ["on"] = p.Kind == Parts.PartKind.Cord ? $"cord of {machine.NameOf(p.Body.Member)}" : p.Body.IsRod ? $"rod of {machine.NameOf(p.Body.Member)}" : machine.NameOf(p.Body.Member),
         ["material"] = p.Material.Name,
         ["process"] = p.Process.Words(),
         ["massG"] = Number(p.Mass),

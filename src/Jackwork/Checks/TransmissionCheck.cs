@@ -2,7 +2,7 @@ using Jackwork.Motion;
 
 namespace Jackwork.Checks;
 
-/// <summary>The transmission angle of rods and slots, over the whole performance.</summary>
+/// <summary>The transmission angle of rods, slots and cords, over the whole performance.</summary>
 /// <remarks>R. L. Norton, Design of Machinery, section 3.3, asks 40 degrees or more for machines that carry load (from memory); 30 serves light figures (common practice, no source).</remarks>
 internal sealed class TransmissionCheck : ICheck
 {
@@ -29,8 +29,8 @@ internal sealed class TransmissionCheck : ICheck
             };
             yield return new(
                 angle < limit ? Level.Fault : Level.Caution, Name, machine.NameOf(r.Driven), Proof.Deg(at), Proof.Deg(at), Proof.Deg(angle), Proof.Deg(limit), "deg",
-                FormattableString.Invariant($"the {r.Kind} from '{machine.NameOf(r.Driver)}' pushes '{machine.NameOf(r.Driven)}' {(angle < limit ? "too much" : "close to the limit")} {astray}: transmission angle {Proof.Deg(angle):0.#}° at {proof.Where(at, shaft)}, limit {Proof.Deg(limit):0.#}°"),
-                $"Move the pin on '{machine.NameOf(r.Driven)}' so that the {r.Kind} stands nearer to square in mid-move, or ask a smaller move");
+                FormattableString.Invariant($"the {r.Kind} from '{machine.NameOf(r.Driver)}' {(r.OnlyPulls ? "pulls" : "pushes")} '{machine.NameOf(r.Driven)}' {(angle < limit ? "too much" : "close to the limit")} {astray}: transmission angle {Proof.Deg(angle):0.#}° at {proof.Where(at, shaft)}, limit {Proof.Deg(limit):0.#}°"),
+                $"Move the {(r.OnlyPulls ? "end" : "pin")} on '{machine.NameOf(r.Driven)}' so that the {r.Kind} stands nearer to square in mid-move, or ask a smaller move");
         }
     }
 }

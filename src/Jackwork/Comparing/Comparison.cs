@@ -14,7 +14,7 @@ public sealed record Comparison
         Members = MemberChange.All(before, after, renames);
         Places = PlaceChange.All(was, now, renames);
         Cams = CamChange.All(before, after, renames);
-        Wheels = WheelChange.All(was, now, renames);
+        Wheels = WheelChange.All(before, after, renames);
         Parts = PartChange.All((was, before.Assembly), (now, after.Assembly), renames, Cams.Both, Wheels.Both);
         Rules = Pairing<string>.Of(was.Rules.Select(r => (renames.Now(r.Text), 0)), now.Rules.Select(r => (r.Text, 0)), (text, _, _) => text);
         Findings = FindingChange.Of(verdictBefore, verdictAfter, renames);

@@ -59,5 +59,5 @@ public sealed record PartChange(string Name, PartKind Kind, PartDifference What,
             moved);
     }
 
-    private static string Carrier(Machine machine, Part p) => (p.Body.IsRod ? "rod to " : "") + machine.NameOf(p.Body.Member);
+    private static string Carrier(Machine machine, Part p) => (p.Kind == PartKind.Cord ? "cord to " : p.Body.IsRod ? "rod to " : "") + machine.NameOf(p.Body.Member);
 }

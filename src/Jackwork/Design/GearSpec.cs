@@ -3,7 +3,7 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>A pair of toothed wheels.</summary>
-[Section("gear", "A pair of toothed wheels: the first number of each pair belongs to the driver, the second to this member. On parallel shafts they are involute spur wheels and their outlines are made; on other shafts (bevel, worm) only the tooth counts are used.", """
+[Section("gear", "A pair of toothed wheels: the first number of each pair belongs to the driver, the second to this member. On parallel shafts they are involute spur wheels and their outlines are made. On shafts that meet, `module` makes bevel wheels of them; on shafts that pass each other square, `worm` makes a worm and its wheel; with tooth counts and `sense` alone only the motion is worked out.", """
     members:
       shaft:
         pivot: {through: [0, 40, 0], along: x}
@@ -12,7 +12,7 @@ namespace Jackwork.Design;
         gear: {with: shaft, teeth: [12, 36], module: 2.5, shift: [0.35, -0.35], thinning: 0.1}
       turntable:
         pivot: {through: [0, 150, 0], along: y}
-        gear: {with: main, teeth: [1, 40], sense: opposite, note: a worm}
+        gear: {with: main, teeth: [1, 40], sense: opposite, note: by a worm that is bought}
     """)]
 public sealed record GearSpec
 {
@@ -25,7 +25,7 @@ public sealed record GearSpec
     public IReadOnlyList<int> Teeth { get; init; } = [];
 
     /// <summary>Module, mm.</summary>
-    [Key("Module of the teeth; needed on parallel shafts.", Unit = "mm", Min = 0.2, Max = 20)]
+    [Key("Module of the teeth; needed on parallel shafts. Of bevel wheels it is that of the large end, of a worm that along its axis.", Unit = "mm", Min = 0.2, Max = 20)]
     public double? Module { get; init; }
 
     /// <summary>Profile shift coefficients.</summary>
@@ -44,13 +44,29 @@ public sealed record GearSpec
     [Key("How much thinner each tooth is cut than the pitch would give, along the reference circle, so that wood runs free; 0 if not given.", Unit = "mm", Min = 0, Max = 2)]
     public double? Thinning { get; init; }
 
+    /// <summary>Bevel wheels.</summary>
+    [Key("More of bevel wheels, on shafts that meet.")]
+    public BevelSpec? Bevel { get; init; }
+
+    /// <summary>A worm and its wheel.</summary>
+    [Key("A worm and its wheel, on shafts that pass each other square.")]
+    public WormSpec? Worm { get; init; }
+
     /// <summary>Bores, mm.</summary>
     [Key("Bores of the two wheels; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
     public IReadOnlyList<double>? Bores { get; init; }
 
     /// <summary>Sense on shafts that are not parallel.</summary>
-    [Key("On shafts that are not parallel: whether a positive turn of the driver turns this member in the `same` or the `opposite` sense about its own axis.", Words = "same opposite")]
+    [Key("On shafts that are not parallel: whether a positive turn of the driver turns this member in the `same` or the `opposite` sense about its own axis. For bevel wheels it follows from where they stand, for a worm it may tell the hand of its thread.", Words = "same opposite")]
     public string? Sense { get; init; }
+
+    /// <summary>The driver's wheel as a sector.</summary>
+    [Key("Cuts only a sector of the driver's wheel; whole if not given.")]
+    public SectorSpec? DriverSector { get; init; }
+
+    /// <summary>The member's wheel as a sector.</summary>
+    [Key("Cuts only a sector of this member's wheel; whole if not given.")]
+    public SectorSpec? Sector { get; init; }
 
     /// <summary>Free remark.</summary>
     [Key("Any remark.")]

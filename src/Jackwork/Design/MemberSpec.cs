@@ -81,6 +81,10 @@ public sealed record MemberSpec
     [Key("Driven as an intermittent pin wheel: turned on during part of the driver's turn, locked for the rest.")]
     public IntermittentSpec? Intermittent { get; init; }
 
+    /// <summary>Driven by a partial gear.</summary>
+    [Key("Driven by a partial gear: turned on evenly by teeth during part of the driver's turn, locked for the rest.")]
+    public PartialGearSpec? PartialGear { get; init; }
+
     /// <summary>Driven by a rack and its pinion.</summary>
     [Key("Driven by a rack and its pinion.")]
     public RackSpec? Rack { get; init; }
@@ -92,6 +96,10 @@ public sealed record MemberSpec
     /// <summary>Driven through a universal joint.</summary>
     [Key("Driven through a universal joint.")]
     public UniversalSpec? Universal { get; init; }
+
+    /// <summary>Driven by a cord.</summary>
+    [Key("Driven by a cord that pulls it.")]
+    public CordSpec? Cord { get; init; }
 
     /// <summary>Driven by a plate cam.</summary>
     [Key("Driven by a plate cam.")]

@@ -1,3 +1,5 @@
+using Jackwork.Cams;
+using Jackwork.Design;
 using Jackwork.Motion;
 
 namespace Jackwork.Gears;
@@ -15,15 +17,31 @@ public sealed record GearWork(GearDrive Drive, SpurGear? DriverGear, SpurGear? D
     /// <summary>Bore of a wheel unless given, mm.</summary>
     internal const double Bore = 6;
 
+    /// <summary>Where the tooth 0 of the pair's first wheel stands as drawn, rad from x: up, as its timing mark.</summary>
+    private const double Up = Math.PI / 2;
+
     /// <summary>The spur pairs of a machine; wheels on shafts that are not parallel are not among them.</summary>
-    public static IReadOnlyList<GearWork> Of(Machine machine, double cutter) =>
-        [.. machine.Drives.OfType<GearDrive>().Where(d => d.Spec.Module is not null && d.Spec.Sense is null).Select(d => Of(machine, d, cutter))];
+    public static IReadOnlyList<GearWork> Of(Motion.Motion motion, double cutter) =>
+        [.. motion.Machine.Drives.OfType<GearDrive>().Where(d => d.Spec.Module is not null && d.Spec.Sense is null).Select(d => Of(motion, d, cutter))];
+
+    /// <summary>Where the middle of a tooth of each wheel stands as drawn, rad from x, each seen from the tip of its own axis as <see cref="CamPlane"/> sees it.</summary>
+    public (double Driver, double Driven) TeethAt { get; private init; }
+
+    /// <summary>The driver's wheel where only a sector of it is asked for; else null.</summary>
+    public SectorWork? DriverSector { get; private init; }
+
+    /// <summary>The driven wheel where only a sector of it is asked for; else null.</summary>
+    public SectorWork? DrivenSector { get; private init; }
+
+    /// <summary>The wheels of which a sector is asked for.</summary>
+    public IEnumerable<SectorWork> Sectors => ((SectorWork?[])[DriverSector, DrivenSector]).OfType<SectorWork>();
 
     /// <summary>Whether the driver's wheel is the pair's second one, as a driving ring is.</summary>
     public bool DriverIsSecond => Pair is not null && ReferenceEquals(Pair.Second, DriverGear);
 
-    private static GearWork Of(Machine machine, GearDrive drive, double cutter)
+    private static GearWork Of(Motion.Motion motion, GearDrive drive, double cutter)
     {
+        var machine = motion.Machine;
         var spec = drive.Spec;
         var (a, b) = (machine.Members[drive.Driver].Joint, machine.Members[drive.Driven].Joint);
         var distance = (b.Through - a.Through).Across(a.Along).Length;
@@ -35,7 +53,7 @@ public sealed record GearWork(GearDrive Drive, SpurGear? DriverGear, SpurGear? D
             first = Wheel(0);
             second = Wheel(1);
             var pair = first.Inside ? new SpurPair(second, first, distance) : new SpurPair(first, second, distance);
-            return new(drive, first, second, pair, distance, cutter, null);
+            return new GearWork(drive, first, second, pair, distance, cutter, null).Placed(motion);
         }
         catch (ArgumentException e)
         {
@@ -51,4 +69,35 @@ public sealed record GearWork(GearDrive Drive, SpurGear? DriverGear, SpurGear? D
 
     /// <summary>Bore of the driver's wheel and of the driven's, mm.</summary>
     public (double Driver, double Driven) Bores => (Drive.Spec.Bores?[0] ?? Bore, Drive.Spec.Bores?[1] ?? Bore);
+
+    /// <summary>Diameter of the driver's hub and of the driven's, mm.</summary>
+    public (double Driver, double Driven) Hubs => (Drive.Spec.Hubs?[0] ?? 2 * Bores.Driver, Drive.Spec.Hubs?[1] ?? 2 * Bores.Driven);
+
+    // The wheels turned to mesh as drawn, and cut as the design asks.
+    private GearWork Placed(Motion.Motion motion)
+    {
+        var (a, b) = (motion.Machine.Members[Drive.Driver].Joint, motion.Machine.Members[Drive.Driven].Joint);
+        var towards = new CamPlane(a).Direction(b.Through - a.Through).Angle;
+
+        // The pair's first wheel has a tooth pointing up; the second is turned to mesh with it, seen in the driver's view.
+        var second = Pair!.SecondAngle(Up, towards + (DriverIsSecond ? Math.PI : 0));
+        var (driver, driven) = DriverIsSecond ? (second, Up) : (Up, second);
+        if (a.Along.Dot(b.Along) < 0)
+        {
+            // Seen from the tip of its own axis the driven wheel is a mirror image.
+            driven = Math.PI - driven;
+        }
+
+        return this with
+        {
+            TeethAt = (driver, driven),
+            DriverSector = Sector(Drive.Spec.DriverSector, Drive.Driver, DriverGear!, driver, towards, Hubs.Driver),
+            DrivenSector = Sector(Drive.Spec.Sector, Drive.Driven, DrivenGear!, driven, new CamPlane(b).Direction(a.Through - b.Through).Angle, Hubs.Driven),
+        };
+
+        SectorWork? Sector(SectorSpec? spec, int member, SpurGear gear, double toothAt, double mateAt, double hub) =>
+            spec is not null && motion.Range(member) is var (least, most)
+                ? new SectorWork(member, spec, ToothContact.Of(Pair, ReferenceEquals(gear, Pair.Second), toothAt, mateAt), least, most).Cut(gear, hub, Cutter)
+                : null;
+    }
 }

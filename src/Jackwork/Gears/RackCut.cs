@@ -31,8 +31,8 @@ internal readonly struct RackCut
     private readonly double xc;
     private readonly double yc;
 
-    /// <summary>The cut at the counter-clockwise side of the tooth centred on the x axis.</summary>
-    public RackCut(double module, int teeth, double shift, double thinning, BasicRack rack, double baseAngle)
+    /// <summary>The cut at the counter-clockwise side of the tooth centred on the x axis; virtual wheels have no whole number of teeth.</summary>
+    public RackCut(double module, double teeth, double shift, double thinning, BasicRack rack, double baseAngle)
     {
         var alpha = rack.PressureAngle;
         r = 0.5 * module * teeth;

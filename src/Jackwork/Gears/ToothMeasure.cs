@@ -53,6 +53,10 @@ public static class ToothMeasure
     /// <summary>The span over the number of teeth nearest to <see cref="BestSpanTeeth"/>.</summary>
     public static SpanMeasure BestSpan(SpurGear gear) => Span(gear, Math.Clamp((int)Math.Round(BestSpanTeeth(gear)), 1, gear.Teeth));
 
+    /// <summary>The span nearest to the best one over no more than <paramref name="most"/> teeth; null where its jaws would not touch on the flanks.</summary>
+    public static SpanMeasure? BestSpan(SpurGear gear, int most) =>
+        BestSpan(gear) is var best && best.Teeth <= most ? best : Span(gear, most) is { OnFlank: true } fewer ? fewer : null;
+
     /// <summary>The reading over two pins of <paramref name="pinDiameter"/> mm in opposite spaces.</summary>
     public static PinMeasure OverPins(SpurGear gear, double pinDiameter)
     {

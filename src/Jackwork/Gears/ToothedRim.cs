@@ -17,10 +17,7 @@ internal static class ToothedRim
     public static Outline Of(IReadOnlyList<Segment> side, double tipRadius, double rootRadius, int teeth, double first = 0)
     {
         var pitch = Math.Tau / teeth;
-        var tooth = new List<Segment>(2 * side.Count + 2);
-        tooth.AddRange(side.Select(s => new Segment(Mirrored(s.Start), Mirrored(s.End), -s.Bulge)));
-        AddArc(tooth, tipRadius, Mirrored(side[^1].End), side[^1].End);
-        tooth.AddRange(side.Reverse().Select(s => s.Reversed()));
+        var tooth = Tooth(side, tipRadius);
         AddArc(tooth, rootRadius, side[0].Start, Mirrored(side[0].Start).Turned(pitch));
 
         // Each segment starts bit for bit where the one before it ends.
@@ -33,6 +30,18 @@ internal static class ToothedRim
 
         all[^1] = all[^1] with { End = all[0].Start };
         return new([.. all]);
+    }
+
+    /// <summary>One tooth, its middle on the x axis, from the foot of its clockwise side over the tip to the other foot.</summary>
+    /// <param name="side">Its counter-clockwise side, outwards.</param>
+    /// <param name="tipRadius">Radius of the arc between the two sides' ends, mm.</param>
+    public static List<Segment> Tooth(IReadOnlyList<Segment> side, double tipRadius)
+    {
+        var tooth = new List<Segment>(2 * side.Count + 2);
+        tooth.AddRange(side.Select(s => new Segment(Mirrored(s.Start), Mirrored(s.End), -s.Bulge)));
+        AddArc(tooth, tipRadius, Mirrored(side[^1].End), side[^1].End);
+        tooth.AddRange(side.Reverse().Select(s => s.Reversed()));
+        return tooth;
     }
 
     private static Point2 Mirrored(Point2 p) => new(p.X, -p.Y);

@@ -66,6 +66,9 @@ public sealed record Outline(ImmutableArray<Segment> Segments)
     /// <summary>The same loop run the other way.</summary>
     public Outline Reversed() => new([.. Segments.Reverse().Select(s => s.Reversed())]);
 
+    /// <summary>The loop seen from behind: y the other way, run the same way round.</summary>
+    public Outline Mirrored() => new([.. Segments.Reverse().Select(s => new Segment(new(s.End.X, -s.End.Y), new(s.Start.X, -s.Start.Y), s.Bulge))]);
+
     /// <summary>The same loop turned about the origin by <paramref name="angle"/> radians.</summary>
     public Outline Turned(double angle) => new([.. Segments.Select(s => s.Turned(angle))]);
 

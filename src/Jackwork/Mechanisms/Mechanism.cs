@@ -34,6 +34,12 @@ public abstract class Mechanism(Machine machine, int member)
     /// <summary>What is cut flat.</summary>
     public virtual IReadOnlyList<Plate> Plates => [];
 
+    /// <summary>What is turned.</summary>
+    public virtual IReadOnlyList<Turned> Turnings => [];
+
+    /// <summary>Sheets to lay on parts and work by.</summary>
+    public virtual IReadOnlyList<Template> Templates => [];
+
     /// <summary>What is cut into cylinders.</summary>
     public virtual IReadOnlyList<Wrap> Wraps => [];
 
@@ -43,12 +49,12 @@ public abstract class Mechanism(Machine machine, int member)
     /// <summary>Lines that a skeleton of the machine shows beside the plates' outlines.</summary>
     public virtual IEnumerable<BodyLine> Lines => [];
 
-    /// <summary>Its parts besides the plates and their hubs: pins, rods, cords.</summary>
+    /// <summary>Its parts besides the plates, turned parts and their hubs: pins, rods, cords.</summary>
     protected virtual IEnumerable<Part> Loose => [];
 
     /// <summary>What is told of it in the result, with names of the keys as they stay.</summary>
     public abstract JsonObject ToJson();
 
     /// <summary>Its parts. Those of one mechanism are meant to touch each other; its own checks judge how.</summary>
-    internal IEnumerable<Part> Parts() => Impossible is not null ? [] : Plates.SelectMany(p => MechanismParts.Of(Machine, p)).Concat(Loose).Select(p => p with { Serves = new(Member, Word) });
+    internal IEnumerable<Part> Parts() => Impossible is not null ? [] : Plates.SelectMany(p => MechanismParts.Of(Machine, p)).Concat(Turnings.SelectMany(t => TurnedParts.Of(Machine, t))).Concat(Loose).Select(p => p with { Serves = new(Member, Word) });
 }

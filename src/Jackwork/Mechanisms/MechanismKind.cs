@@ -1,6 +1,9 @@
 using Jackwork.Barrels;
+using Jackwork.Belts;
+using Jackwork.Bevels;
 using Jackwork.Cams;
 using Jackwork.Checks;
+using Jackwork.Cords;
 using Jackwork.Differentials;
 using Jackwork.Drops;
 using Jackwork.Eccentrics;
@@ -9,11 +12,13 @@ using Jackwork.Guides;
 using Jackwork.Lanterns;
 using Jackwork.Linkages;
 using Jackwork.Motion;
+using Jackwork.PartialGears;
 using Jackwork.Pins;
 using Jackwork.Racks;
 using Jackwork.Ratchets;
 using Jackwork.Sums;
 using Jackwork.Universals;
+using Jackwork.Worms;
 
 namespace Jackwork.Mechanisms;
 
@@ -34,12 +39,17 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<LanternDrive>("lanterns", (m, d) => new LanternWork(m, d)),
         new("racks", proof => proof.Machine.Drives.OfType<RackDrive>().Select(d => new RackWork(proof.Motion, d))),
         Driven<IntermittentDrive>("intermittents", (m, d) => new IntermittentWork(m, d)),
+        Driven<PartialGearDrive>("partialGears", (m, d) => new PartialGearWork(m, d)),
         new("guides", proof => Enumerable.Range(0, proof.Machine.Members.Count).Where(m => proof.Machine.Members[m].Joint.Kind == JointKind.Guide).Select(m => new GuideWork(proof.Machine, m))),
         new("positiveCams", PositiveCamWork.Of),
         new("drops", DropWork.Of),
         new("barrels", BarrelWork.Of),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
+        new("cords", proof => proof.Machine.Drives.OfType<CordDrive>().Select(d => new CordWork(proof, d))),
         Driven<UniversalDrive>("universals", (m, d) => new UniversalWork(m, d)),
+        Driven<BevelDrive>("bevels", (m, d) => new BevelWork(m, d)),
+        new("belts", proof => proof.Machine.Drives.OfType<BeltDrive>().Where(d => d.Spec.IsMade).Select(d => new BeltWork(proof.Machine, d))),
+        Driven<WormDrive>("worms", (m, d) => new WormWork(m, d)),
     ];
 
     private static MechanismKind Driven<T>(string list, Func<Machine, T, Mechanism> make)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Geometry;
+using Jackwork.Meshes;
 using Jackwork.Motion;
 using Jackwork.Solids;
 
@@ -23,6 +24,9 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
 
     /// <summary>What stands for outside and openings where clearance is asked, such as the tip circle of teeth; null where they do themselves. One that is round about the origin without openings is held as the cylinder that it is.</summary>
     public (Outline Rim, ImmutableArray<Outline> Openings)? Shell { get; init; }
+
+    /// <summary>Its closed surface as drawn, mm, where it is more than a plate, such as a drum with a groove; null where rim, openings and holes say it all.</summary>
+    public TriangleMesh? Surface { get; init; }
 
     /// <summary>Holes to drill, filled by what stands in them.</summary>
     public ImmutableArray<Hole> Holes { get; init; } = [];
@@ -50,5 +54,28 @@ public sealed record Plate(string Name, int Member, Outline Rim, Frame Frame, do
     {
         var up = shaft.Along.AnyPerpendicular();
         return new(up.Cross(shaft.Along), up, shaft.Along, shaft.Through);
+    }
+
+    /// <summary>The same plate given in the frame that cams and wheels on its shaft have: drawn so, its timing mark points up with theirs.</summary>
+    /// <param name="shaft">The joint of the shaft that it sits on.</param>
+    public Plate Upright(Joint shaft)
+    {
+        var on = On(shaft);
+        var isUp = Frame.Z.Dot(on.Z) > 0;
+        var (turn, station) = (Math.Atan2(Frame.X.Dot(on.Y), Frame.X.Dot(on.X)), (Frame.Origin - on.Origin).Dot(on.Z));
+
+        // Seen from its other side it is a mirror image.
+        Outline Seen(Outline o) => (isUp ? o : o.Mirrored()).Turned(turn);
+        return this with
+        {
+            Frame = on,
+            Rim = Seen(Rim),
+            Openings = [.. Openings.Select(Seen)],
+            Shell = Shell is var (rim, openings) ? (Seen(rim), [.. openings.Select(Seen)]) : null,
+            Holes = [.. Holes.Select(h => h with { Centre = new Point2(h.Centre.X, isUp ? h.Centre.Y : -h.Centre.Y).Turned(turn) })],
+            Bottom = isUp ? station + Bottom : station - Top,
+            Top = isUp ? station + Top : station - Bottom,
+            Hub = Hub is { } hub ? hub with { Above = hub.Above == isUp } : null,
+        };
     }
 }

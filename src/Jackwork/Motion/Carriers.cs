@@ -16,4 +16,18 @@ internal static class Carriers
 
         return false;
     }
+
+    /// <summary>Whether any of <paramref name="carriers"/> carries <paramref name="member"/>, directly or through others.</summary>
+    public static bool IsCarriedByAny(IReadOnlyList<Member> members, int member, IReadOnlySet<int> carriers)
+    {
+        for (var c = members[member].Carrier; c != Member.Case; c = members[c].Carrier)
+        {
+            if (carriers.Contains(c))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

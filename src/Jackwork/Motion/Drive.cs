@@ -85,11 +85,14 @@ public abstract class Relation(int driver, int driven) : Drive(driver, driven)
     /// <summary>Whether its branch tells on which side of a dead centre it stands; else it counts something.</summary>
     internal virtual bool BranchIsSide => true;
 
+    /// <summary>Whether it only pulls, and does not push.</summary>
+    internal virtual bool OnlyPulls => false;
+
     /// <summary>Whether it only works from a driver that goes round evenly or a step at a time, tied to the crank by wheels.</summary>
     internal virtual bool NeedsShaft => false;
 
-    /// <summary>Whether it only works between ends: from a driver that does not go round.</summary>
-    internal virtual bool NeedsEnds => false;
+    /// <summary>What of it has ends, so that its driver must not go round; null where nothing has.</summary>
+    internal virtual string? Ended => null;
 
     /// <summary>The driven's coordinate, rad, for the driver's, of any number of turns; asked only where <see cref="TurnsOfDriven"/> is not null.</summary>
     internal virtual double Turned(double driver) => TurnsOfDriven!.Value.Value * driver;

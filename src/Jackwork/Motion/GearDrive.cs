@@ -13,4 +13,6 @@ public sealed class GearDrive(int driver, int driven, Rational ratio, GearSpec s
 
     /// <inheritdoc/>
     public override string How(string driver) => $"is geared {string.Join(" to ", Spec.Teeth)} with {driver}";
+
+    internal override string? Ended => Spec.DriverSector is null && Spec.Sector is null ? null : "sector";
 }

@@ -127,9 +127,9 @@ public static class MachineBuilder
             problems.Add($"members.{members[r.Driven].Name}.{r.Kind}.from", $"'{members[r.Driver].Name}' shall drive the {r.Word} '{members[r.Driven].Name}', but no train of wheels ties it to the crank", "Gear it to the crank, so that it goes round");
         }
 
-        foreach (var r in (drives ?? []).OfType<Relation>().Where(r => r.NeedsEnds && turns![r.Driver] is not null))
+        foreach (var r in (drives ?? []).OfType<Relation>().Where(r => r.Ended is not null && turns![r.Driver] is not null))
         {
-            problems.Add($"members.{members[r.Driven].Name}.{r.Kind}", $"'{members[r.Driver].Name}' goes round and round, so the {r.Word} of '{members[r.Driven].Name}' has no end", "Drive it from a member that swings to and fro");
+            problems.Add($"members.{members[r.Driven].Name}.{r.Kind}", $"'{members[r.Driver].Name}' goes round and round, so the {r.Ended} at '{members[r.Driven].Name}' has no end", "Drive it from a member that swings to and fro");
         }
     }
 

@@ -80,6 +80,18 @@ public sealed class Motion
     /// <summary>Coordinates of a member by name.</summary>
     public ReadOnlySpan<Jet> Of(string name) => coordinates[Machine.IndexOf(name)];
 
+    /// <summary>Least and greatest coordinate of a member over the performance, rad or mm.</summary>
+    public (double Least, double Most) Range(int member)
+    {
+        var (least, most) = (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (ref readonly var q in Of(member))
+        {
+            (least, most) = (Math.Min(least, q.Value), Math.Max(most, q.Value));
+        }
+
+        return (least, most);
+    }
+
     /// <summary>A solver that starts from this motion and goes to any crank angle.</summary>
     internal Probe Probe() => new(this);
 

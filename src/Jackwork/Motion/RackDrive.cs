@@ -46,7 +46,7 @@ public sealed class RackDrive : ProportionalDrive
         ? $"is moved along as a rack by a pinion of {Spec.Teeth} teeth on {driver}"
         : $"is turned as a pinion of {Spec.Teeth} teeth by a rack on {driver}";
 
-    internal override bool NeedsEnds => true;
+    internal override string? Ended => Kind;
 
     private static double Ratio(IReadOnlyList<Member> members, int driver, int driven, RackSpec spec)
     {

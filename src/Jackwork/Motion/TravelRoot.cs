@@ -7,7 +7,7 @@ internal interface ITravelGap
     Jet At(in MemberState state);
 }
 
-/// <summary>Finds the travel of a member on a guide that closes a relation.</summary>
+/// <summary>Finds the coordinate of a member that closes a relation where no closed form is known: the travel on a guide, what a cord moves.</summary>
 /// <remarks>
 /// <para>f(s) = 0, f the relation's gap in mm. Along a track that turns and lifts at once no closed form is known, so the root is sought by Newton's
 /// method from where the motion so far would lead: s - f/f_s, no step longer than <see cref="Stride"/>; once f has changed its sign, held in that bracket
@@ -16,6 +16,7 @@ internal interface ITravelGap
 /// the nearest pose is where f_s = 0. A motion that runs through a dead centre therefore turns back there.</para>
 /// <para>Then f(s(c), c) = 0 twice differentiated by the crank c: with all others moving and s still, f_s s' = -f';
 /// with s moving at s' evenly, f_s s'' = -f''. At a sharp corner of the track the derivatives are those just after it.</para>
+/// <para>Where the coordinate is an angle, s is that times an arm, so that the lengths below hold for it too.</para>
 /// </remarks>
 internal static class TravelRoot
 {
@@ -40,16 +41,17 @@ internal static class TravelRoot
     /// <param name="still">The same with everything else standing still.</param>
     /// <param name="history">The step before.</param>
     /// <param name="miss">The gap at the nearest pose, mm, zero if it closes.</param>
-    public static MemberState Solve<T>(in Joint joint, in T moving, in T still, in History history, out double miss)
-        where T : struct, ITravelGap
+    /// <param name="arm">What one unit of the coordinate moves, mm: 1 for a travel, an arm's length for an angle.</param>
+    public static MemberState Solve<T>(in Joint joint, in T moving, in T still, in History history, out double miss, double arm = 1)
+        where T : struct, ITravelGap, allows ref struct
     {
-        var root = Root(joint, still, history, out miss);
+        var root = Root(joint, still, history, arm, out miss);
         if (miss != 0)
         {
             return joint.At(Jet.Constant(root.S));
         }
 
-        if (root.Slope < AtDeadCentre)
+        if (root.Slope < AtDeadCentre * arm)
         {
             // As a pose: its speed would take more than the relation tells.
             return joint.At(history.Before with { Value = root.S });
@@ -61,12 +63,13 @@ internal static class TravelRoot
         return joint.At(new(root.S, first, second));
     }
 
-    private static Place Root<T>(in Joint joint, in T gap, in History history, out double miss)
-        where T : struct, ITravelGap
+    private static Place Root<T>(in Joint joint, in T gap, in History history, double arm, out double miss)
+        where T : struct, ITravelGap, allows ref struct
     {
         miss = 0;
         var e = history.Branch;
-        if (Start(joint, gap, history) is not { } at)
+        var (stride, found) = (Stride / arm, Found / arm);
+        if (Start(joint, gap, history, arm) is not { } at)
         {
             var stays = Place.Of(joint, gap, e, history.Before.Value);
             miss = e * stays.F;
@@ -75,8 +78,8 @@ internal static class TravelRoot
 
         for (var i = 0; i < Most; i++)
         {
-            var step = Math.Clamp(-at.F / at.Slope, -Stride, Stride);
-            if (Math.Abs(step) < Found)
+            var step = Math.Clamp(-at.F / at.Slope, -stride, stride);
+            if (Math.Abs(step) < found)
             {
                 return at;
             }
@@ -84,7 +87,7 @@ internal static class TravelRoot
             var next = Place.Of(joint, gap, e, at.S + step);
             if (next.Slope <= 0 && next.F > 0 == at.F > 0)
             {
-                next = Turning(joint, gap, e, at, next);
+                next = Turning(joint, gap, e, at, next, found);
                 if (next.F > 0 == at.F > 0)
                 {
                     miss = Math.Abs(next.F) < Touching ? 0 : e * next.F;
@@ -94,7 +97,7 @@ internal static class TravelRoot
 
             if (next.F > 0 != at.F > 0)
             {
-                return Within(joint, gap, e, at, next);
+                return Within(joint, gap, e, at, next, found);
             }
 
             at = next;
@@ -105,12 +108,12 @@ internal static class TravelRoot
     }
 
     // Where the motion so far leads, else where it was, else the nearest place on the branch beside that.
-    private static Place? Start<T>(in Joint joint, in T gap, in History history)
-        where T : struct, ITravelGap
+    private static Place? Start<T>(in Joint joint, in T gap, in History history, double arm)
+        where T : struct, ITravelGap, allows ref struct
     {
-        var (before, e) = (history.Before, history.Branch);
+        var (before, e, stride) = (history.Before, history.Branch, Stride / arm);
         var led = history.Advance * (before.First + history.Advance / 2 * before.Second);
-        var at = Place.Of(joint, gap, e, before.Value + Math.Clamp(led, -Stride, Stride));
+        var at = Place.Of(joint, gap, e, before.Value + Math.Clamp(led, -stride, stride));
         if (at.Slope > 0)
         {
             return at;
@@ -118,7 +121,7 @@ internal static class TravelRoot
 
         at = Place.Of(joint, gap, e, before.Value);
         var way = Math.Sign(at.Bend);
-        for (var off = AtDeadCentre; at.Slope <= 0 && off < Stride; off *= 2)
+        for (var off = AtDeadCentre / arm; at.Slope <= 0 && off < stride; off *= 2)
         {
             at = Place.Of(joint, gap, e, before.Value + way * off);
         }
@@ -127,10 +130,10 @@ internal static class TravelRoot
     }
 
     // Where f_s changes its sign, by halving.
-    private static Place Turning<T>(in Joint joint, in T gap, int e, Place on, Place off)
-        where T : struct, ITravelGap
+    private static Place Turning<T>(in Joint joint, in T gap, int e, Place on, Place off, double found)
+        where T : struct, ITravelGap, allows ref struct
     {
-        while (Math.Abs(off.S - on.S) > Found)
+        while (Math.Abs(off.S - on.S) > found)
         {
             var middle = Place.Of(joint, gap, e, (on.S + off.S) / 2);
             (on, off) = middle.Slope > 0 ? (middle, off) : (on, middle);
@@ -143,8 +146,8 @@ internal static class TravelRoot
         return on;
     }
 
-    private static Place Within<T>(in Joint joint, in T gap, int e, Place a, Place b)
-        where T : struct, ITravelGap
+    private static Place Within<T>(in Joint joint, in T gap, int e, Place a, Place b, double found)
+        where T : struct, ITravelGap, allows ref struct
     {
         var (low, high) = a.F > 0 ? (b, a) : (a, b);
         var at = Math.Abs(a.F) < Math.Abs(b.F) ? a : b;
@@ -158,7 +161,7 @@ internal static class TravelRoot
 
             var step = Math.Abs(s - at.S);
             at = Place.Of(joint, gap, e, s);
-            if (step < Found || at.F == 0)
+            if (step < found || at.F == 0)
             {
                 return at;
             }
@@ -169,11 +172,11 @@ internal static class TravelRoot
         return at;
     }
 
-    /// <summary>A place on the track: e f, e f_s and e f_ss there, in mm.</summary>
+    /// <summary>A place on the way: e f, mm, and e f_s and e f_ss, for a unit of the coordinate.</summary>
     private readonly record struct Place(double S, double F, double Slope, double Bend)
     {
         public static Place Of<T>(in Joint joint, in T gap, int e, double s)
-            where T : struct, ITravelGap
+            where T : struct, ITravelGap, allows ref struct
         {
             var f = gap.At(joint.At(Jet.Variable(s)));
             return new(s, e * f.Value, e * f.First, e * f.Second);

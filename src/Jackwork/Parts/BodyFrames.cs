@@ -12,6 +12,7 @@ public sealed class BodyFrames
     private readonly double step;
     private readonly bool[] byFits;
     private readonly bool[] startsAtOnce;
+    private readonly Dictionary<int, CordPieces> cords;
 
     /// <summary>The bodies of the machine that was solved.</summary>
     public BodyFrames(Motion.Motion motion)
@@ -19,12 +20,16 @@ public sealed class BodyFrames
         this.motion = motion;
         machine = motion.Machine;
         step = machine.Performance.Step;
+        cords = machine.Drives.OfType<CordDrive>().ToDictionary(d => d.Driven, d => CordPieces.Of(motion, d));
         startsAtOnce = [.. machine.Turns.Select((t, m) => t is not null && StartsAtOnce(m))];
         byFits = [.. machine.Turns.Select((t, m) => t is not null && !ShaftTurn.IsEven(machine.Drives, m) && !startsAtOnce[m])];
     }
 
     /// <summary>Steps in the performance.</summary>
     public int Steps => motion.Steps;
+
+    /// <summary>What floats between members: rods and bars between two pins, and the straight lengths of cords.</summary>
+    public IEnumerable<Body> Floating => machine.Drives.SelectMany(d => d.Link is not null ? [new(d.Driven, true)] : cords.TryGetValue(d.Driven, out var cord) ? Enumerable.Range(0, cord.All.Count).Select(i => new Body(d.Driven, true, i)) : []);
 
     /// <summary>The frame of a body at a place between steps (0 is the crank at 0, 1 one step on; the end runs on into the start), seen from the case or from a member that carries it.</summary>
     /// <remarks>Between steps the coordinates are read by their own speeds (cubic Hermite): the error is of the fourth order in the step, far below a micron. Shafts that go round by fits, whose speed may jump, are worked out afresh.</remarks>
@@ -36,6 +41,11 @@ public sealed class BodyFrames
         if (!body.IsRod)
         {
             return OfMember(body.Member, place, seenFrom);
+        }
+
+        if (cords.TryGetValue(body.Member, out var cord))
+        {
+            return cord.At(body.Piece, machine, m => Coordinate(m, place));
         }
 
         var link = machine.Drives[body.Member].Link!;

@@ -16,16 +16,7 @@ internal static class GuideParts
     private const double PinRoom = 2;
 
     /// <summary>Least and greatest coordinate of a slide over the performance, mm.</summary>
-    public static (double Low, double High) Travel(Motion.Motion motion, int m)
-    {
-        var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
-        foreach (var q in motion.Of(m))
-        {
-            (low, high) = (Math.Min(low, q.Value), Math.Max(high, q.Value));
-        }
-
-        return (low, high);
-    }
+    public static (double Low, double High) Travel(Motion.Motion motion, int m) => motion.Range(m);
 
     /// <summary>How far a rod must reach beyond its pin, mm, for a guide of the usual length to stand clear of the pin throughout.</summary>
     /// <param name="travel">The slide's travel.</param>

@@ -70,6 +70,11 @@ internal static class LeverParts
         var touch = roller is null ? Touch(machine, m) : FollowerPlace.Middle(machine, roller);
         if (pins.Count == 0 && touch is null)
         {
+            if (Wheels(proof, m) is { } alone && body?.Axle != 0)
+            {
+                yield return Turning(machine, m, body, alone.From - Overhang, alone.To + Overhang, alone.Bore);
+            }
+
             yield break;
         }
 
@@ -106,14 +111,40 @@ internal static class LeverParts
             yield break;
         }
 
-        if (spindle.To > spindle.From)
+        if (Wheels(proof, m) is { } wheels)
         {
-            yield return make.Spindle(" spindle", new(m), body?.From ?? spindle.From - half, body?.To ?? spindle.To + half, axle) with { Kind = PartKind.Shaft, Material = AxleMaterial(body) };
+            // A hub is held on what turns with it.
+            yield return Turning(machine, m, body, Math.Min(spindle.From - half, wheels.From) - Overhang, Math.Max(spindle.To + half, wheels.To) + Overhang, wheels.Bore);
+        }
+        else if (spindle.To > spindle.From)
+        {
+            yield return Turning(machine, m, body, spindle.From - half, spindle.To + half, axle);
         }
         else
         {
             yield return make.Spindle(" axle", new(machine.Members[m].Carrier), body?.From ?? first - half - Overhang, body?.To ?? first + half + Overhang, axle) with { Bears = m, Material = AxleMaterial(body) };
         }
+    }
+
+    // A rod that turns with the member.
+    private static Part Turning(Machine machine, int m, Design.BodySpec? body, double from, double to, double diameter)
+    {
+        var make = new BarMaker(machine.Members[m].Name, m, machine.Members[m].Joint, 0, 0, Steel);
+        return make.Spindle(" spindle", new(m), body?.From ?? from, body?.To ?? to, body?.Axle ?? diameter) with { Kind = PartKind.Shaft, Material = AxleMaterial(body) };
+    }
+
+    // From where to where spur wheels with hubs reach along a member's axis, and their least bore, mm; null where it has none.
+    private static (double From, double To, double Bore)? Wheels(Proof proof, int m)
+    {
+        var reaches = new List<(double From, double To, double Bore)>();
+        foreach (var g in proof.Gears.Where(g => g.Pair is not null && !g.Drive.Spec.Inside && g.Drive.Spec.HubLength != 0 && (g.Drive.Driver == m || g.Drive.Driven == m)))
+        {
+            var (station, half) = (Station.OfWheel(proof.Machine, g.Drive, m), (g.Drive.Spec.Thickness ?? PlateParts.Thickness) / 2);
+            var (hub, behind) = (g.Drive.Spec.HubLength ?? PlateParts.HubLength, g.Drive.Spec.HubSide == "behind");
+            reaches.Add((station - half - (behind ? hub : 0), station + half + (behind ? 0 : hub), g.Drive.Driver == m ? g.Bores.Driver : g.Bores.Driven));
+        }
+
+        return reaches.Count == 0 ? null : (reaches.Min(r => r.From), reaches.Max(r => r.To), reaches.Min(r => r.Bore));
     }
 
     // A bar to each pin of a guided member; its rod, pin and sleeve are those of its guide.

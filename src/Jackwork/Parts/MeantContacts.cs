@@ -6,7 +6,8 @@ namespace Jackwork.Parts;
 /// <summary>How far each pair of parts must keep apart, and which are meant to touch.</summary>
 /// <remarks>
 /// Left out are parts of one body, and contacts that are judged elsewhere by their exact shapes: a follower on its own cam (the run on
-/// the cams as cut), teeth in mesh, pins in slots, the parts of one mechanism (its own checks). Left out too are a rod and what holds its ends, a lever or a mechanism's plate and
+/// the cams as cut), teeth in mesh, pins in slots, the parts of one mechanism (its own checks). Left out too are a rod and what holds its ends, a cord and the members that it is led by,
+/// a lever, a wheel or a mechanism's plate and
 /// the axle or shaft through it, and what the design names under <c>touching</c>, since these are drawn one within the other.
 /// A shaft or axle may touch the board that it runs in, but no deeper than <see cref="JournalDepth"/>.
 /// </remarks>
@@ -89,7 +90,9 @@ public sealed class MeantContacts
         return found;
     }
 
-    private string[] Names(Part p) => p.Body.IsRod ? [p.Name] : [p.Name, machine.NameOf(p.Body.Member)];
+    // All lengths of a cord go by its one name too.
+    private string[] Names(Part p) =>
+        p.Kind == PartKind.Cord ? [p.Name, $"{machine.NameOf(p.Body.Member)} cord"] : p.Body.IsRod ? [p.Name] : [p.Name, machine.NameOf(p.Body.Member)];
 
     private static bool IsPair(Part a, Part b, PartKind first, PartKind second, out Part one, out Part other)
     {
@@ -108,12 +111,12 @@ public sealed class MeantContacts
 
     private static bool IsOneMechanism(Part a, Part b) => a.Serves is { } one && b.Serves == one;
 
-    // Levers, and plates of mechanisms with their hubs, that turn or stand on an axle or a shaft along their own axis.
+    // Levers, wheels, and plates of mechanisms with their hubs, that turn or stand on an axle or a shaft along their own axis.
     private bool IsOnAxle(Part a, Part b)
     {
         var axle = Runs(a) is not null ? a : b;
         var other = axle == a ? b : a;
-        if (Runs(axle) is not { } bears || other.Body.IsRod || other.Kind is not (PartKind.Lever or PartKind.Plate or PartKind.Hub))
+        if (Runs(axle) is not { } bears || other.Body.IsRod || other.Kind is not (PartKind.Lever or PartKind.Wheel or PartKind.Plate or PartKind.Turned or PartKind.Hub))
         {
             return false;
         }
@@ -132,7 +135,9 @@ public sealed class MeantContacts
     private const double SameLine = 1e-6;
 
     private bool HoldsRod(Part rod, Part held) =>
-        rod.Body.IsRod && !held.Body.IsRod && (held.Body.Member == rod.Body.Member || machine.Drives[rod.Body.Member].Drivers.Contains(held.Body.Member));
+        rod.Body.IsRod && !held.Body.IsRod && (machine.Drives[rod.Body.Member] is CordDrive cord
+            ? held.Body.Member != Member.Case && cord.Run.Leads.Any(l => l.Member == held.Body.Member)
+            : held.Body.Member == rod.Body.Member || machine.Drives[rod.Body.Member].Drivers.Contains(held.Body.Member));
 
     private bool IsSlot(Part a, Part b) =>
         machine.Drives.OfType<SlotDrive>().Any(s => (s.PinOn, s.SlotIn) == (a.Body.Member, b.Body.Member) || (s.PinOn, s.SlotIn) == (b.Body.Member, a.Body.Member))

@@ -23,9 +23,10 @@ internal static class MechanismParts
             : ConvexCut.PlateOrNull(rim, openings, PlateParts.Sagitta, plate.Frame, plate.Bottom, plate.Top) ?? PlateParts.Hull(plate.Rim, plate.Frame, plate.Bottom, plate.Top);
         ImmutableArray<Outline> holes = [.. plate.Openings, .. bored];
         var area = plate.Rim.SignedArea - holes.Sum(h => h.SignedArea);
-        yield return new(plate.Name, PartKind.Plate, new(plate.Member, plate.OnLink), pieces, area * (plate.Top - plate.Bottom), plate.Material)
+        yield return new(plate.Name, PartKind.Plate, new(plate.Member, plate.OnLink), pieces, plate.Surface?.Volume ?? area * (plate.Top - plate.Bottom), plate.Material)
         {
             RoundAbout = !round ? null : (At(0), (At(1) - At(0)).Unit()),
+            Surface = plate.Surface,
             Plates = [new(plate.Rim, holes, plate.Frame, plate.Bottom, plate.Top)],
         };
         if (plate is not { Hub: { } hub, Bore: { } inner })

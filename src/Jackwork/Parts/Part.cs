@@ -17,6 +17,12 @@ public enum PartKind
     /// <summary>A plate of a mechanism, such as that of a Geneva wheel.</summary>
     Plate,
 
+    /// <summary>A turned part of a mechanism, such as a bevel wheel or a worm.</summary>
+    Turned,
+
+    /// <summary>A belt or chain.</summary>
+    Belt,
+
     /// <summary>A hub or collet beside a plate.</summary>
     Hub,
 
@@ -37,6 +43,9 @@ public enum PartKind
 
     /// <summary>A rod or wire between two pins.</summary>
     Rod,
+
+    /// <summary>A straight piece of a cord.</summary>
+    Cord,
 
     /// <summary>The rod of a slide.</summary>
     Slide,
@@ -69,10 +78,11 @@ public enum PartKind
     Figure,
 }
 
-/// <summary>What a part moves with: the case, a member, or a rod between two pins.</summary>
-/// <param name="Member">Index of the member, or <see cref="Jackwork.Motion.Member.Case"/>; for a rod the member that it drives.</param>
-/// <param name="IsRod">Whether it is the rod or floating bar that drives that member.</param>
-public readonly record struct Body(int Member, bool IsRod = false)
+/// <summary>What a part moves with: the case, a member, or what floats between members: a rod between two pins, a length of a cord.</summary>
+/// <param name="Member">Index of the member, or <see cref="Jackwork.Motion.Member.Case"/>; for a rod or cord the member that it drives.</param>
+/// <param name="IsRod">Whether it is the rod, floating bar or cord that drives that member.</param>
+/// <param name="Piece">For a cord, which of its straight lengths (see <see cref="CordPieces"/>); else 0.</param>
+public readonly record struct Body(int Member, bool IsRod = false, int Piece = 0)
 {
     /// <summary>The fixed frame.</summary>
     public static Body Case => new(Jackwork.Motion.Member.Case);
@@ -102,6 +112,9 @@ public sealed record Part(string Name, PartKind Kind, Body Body, ImmutableArray<
 
     /// <summary>The closed surface of a part that is a mesh, as drawn; null for all others. Its pieces are then its triangles, which nothing touches that lies wholly inside: ask <see cref="TriangleMesh.Contains"/> for that.</summary>
     public TriangleMesh? Mesh { get; init; }
+
+    /// <summary>The true closed surface, as drawn, of a part whose pieces only bound it, such as a drum with a groove; null for all others.</summary>
+    public TriangleMesh? Surface { get; init; }
 
     /// <summary>For an axle: the member that turns on it; else null.</summary>
     public int? Bears { get; init; }

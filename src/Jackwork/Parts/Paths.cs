@@ -21,6 +21,11 @@ internal sealed class Paths(BodyFrames bodies, Machine machine)
 
     private BodyPath Make(Body body, int seenFrom)
     {
+        if (body.IsRod && machine.Drives[body.Member] is CordDrive)
+        {
+            return new CordPath(bodies, body);
+        }
+
         if (body.IsRod)
         {
             var link = machine.Drives[body.Member].Link!;

@@ -56,12 +56,12 @@ internal static class PlateParts
     private static IEnumerable<Part> Wheels(Machine machine, GearWork work)
     {
         var spec = work.Drive.Spec;
-        (SpurGear Gear, int Member, double Bore, double? Hub)[] wheels =
+        (SpurGear Gear, int Member, double Bore, double Hub, GearSector? Sector, double ToothAt)[] wheels =
         [
-            (work.DriverGear!, work.Drive.Driver, work.Bores.Driver, spec.Hubs?[0]),
-            (work.DrivenGear!, work.Drive.Driven, work.Bores.Driven, spec.Hubs?[1]),
+            (work.DriverGear!, work.Drive.Driver, work.Bores.Driver, work.Hubs.Driver, work.DriverSector?.Sector, work.TeethAt.Driver),
+            (work.DrivenGear!, work.Drive.Driven, work.Bores.Driven, work.Hubs.Driven, work.DrivenSector?.Sector, work.TeethAt.Driven),
         ];
-        foreach (var (gear, member, bore, hub) in wheels)
+        foreach (var (gear, member, bore, hub, sector, toothAt) in wheels)
         {
             var joint = machine.Members[member].Joint;
             var name = FormattableString.Invariant($"{machine.NameOf(member)} wheel {gear.Teeth}");
@@ -70,12 +70,27 @@ internal static class PlateParts
 
             // For clearance a wheel is its tip circle: what clears that clears its teeth at every angle.
             var rim = Outline.Circle(Point2.Origin, gear.TipRadius);
-            yield return Plate(name, PartKind.Wheel, member, joint, rim, station, half, bore) with { Volume = Math.PI * (gear.ReferenceRadius * gear.ReferenceRadius - bore * bore / 4) * 2 * half };
-            foreach (var part in Hub($"{name} hub", member, joint, station, half, (hub ?? 2 * bore) / 2, bore, spec.HubLength, spec.HubSide, spec.Grub))
+            yield return sector is not null
+                ? Sector(name, member, sector, toothAt, PlaneFrame(joint, station), half, bore)
+                : Plate(name, PartKind.Wheel, member, joint, rim, station, half, bore) with { Volume = Math.PI * (gear.ReferenceRadius * gear.ReferenceRadius - bore * bore / 4) * 2 * half };
+            foreach (var part in Hub($"{name} hub", member, joint, station, half, hub / 2, bore, spec.HubLength, spec.HubSide, spec.Grub))
             {
                 yield return part;
             }
         }
+    }
+
+    // For clearance the teeth are filled to the tip circle, and the bore as it is by its shaft; what lies in the open part of the circle, or in a window, is clear.
+    private static Part Sector(string name, int member, GearSector sector, double toothAt, in Frame frame, double half, double bore)
+    {
+        var (rim, shell) = (sector.Outline().Turned(toothAt), sector.Shell().Turned(toothAt));
+        ImmutableArray<Outline> windows = [.. sector.Windows.Select(w => w.Turned(toothAt))];
+        ImmutableArray<Outline> holes = [.. windows, Outline.Circle(Point2.Origin, bore / 2)];
+        var pieces = ConvexCut.PlateOrNull(shell, windows, Sagitta, frame, -half, half) ?? Hull(shell, frame, -half, half);
+        return new(name, PartKind.Wheel, new(member), pieces, (rim.SignedArea - holes.Sum(h => h.SignedArea)) * 2 * half, Plywood)
+        {
+            Plates = [new(rim, holes, frame, -half, half)],
+        };
     }
 
     private static Part Plate(string name, PartKind kind, int member, Joint joint, Outline rim, double station, double half, double bore)

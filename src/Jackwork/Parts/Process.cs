@@ -32,10 +32,10 @@ public static class Processes
     public static Process Usual(PartKind kind) => kind switch
     {
         PartKind.Cam or PartKind.Wheel or PartKind.Plate or PartKind.Lever or PartKind.Board => Process.Routed,
-        PartKind.Hub or PartKind.Roller or PartKind.Bush or PartKind.Guide => Process.Turned,
+        PartKind.Turned or PartKind.Hub or PartKind.Roller or PartKind.Bush or PartKind.Guide => Process.Turned,
         PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Slide => Process.Cut,
         PartKind.Rod => Process.Bent,
-        PartKind.Grub or PartKind.Screw or PartKind.Washer => Process.Bought,
+        PartKind.Grub or PartKind.Screw or PartKind.Washer or PartKind.Cord or PartKind.Belt => Process.Bought,
         PartKind.Figure => Process.Carved,
         _ => Process.Sawn,
     };

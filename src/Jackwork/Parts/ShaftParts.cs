@@ -66,6 +66,7 @@ internal static class ShaftParts
         var plates = proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && !p.OnLink).ToList();
         var reaches = stations.Select(s => (From: s - half, To: s + half))
             .Concat(plates.Select(p => MechanismParts.Reach(machine, p)))
+            .Concat(proof.Mechanisms.SelectMany(w => w.Turnings).Where(t => t.Member == m).Select(t => t.Reach))
             .DefaultIfEmpty((From: -half, To: half)).ToList();
         var ends = plates.Where(p => p is { EndsShaft: true, Hub: not null }).Select(p => (p.Hub!.Value.Above, Station: MechanismParts.Reach(machine, p))).ToList();
         return (
@@ -79,7 +80,8 @@ internal static class ShaftParts
         var bores = proof.Cams.Where(c => c.Shaft == m).Select(c => c.Bore)
             .Concat(proof.Gears.Where(g => g.Drive.Driver == m).Select(g => g.Bores.Driver))
             .Concat(proof.Gears.Where(g => g.Drive.Driven == m).Select(g => g.Bores.Driven))
-            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && p.Bore is not null).Select(p => p.Bore!.Value));
+            .Concat(proof.Mechanisms.SelectMany(w => w.Plates).Where(p => p.Member == m && p.Bore is not null).Select(p => p.Bore!.Value))
+            .Concat(proof.Mechanisms.SelectMany(w => w.Turnings).Where(t => t.Member == m).Select(t => t.Bore));
         return bores.DefaultIfEmpty(6).Min();
     }
 }

@@ -7,7 +7,7 @@ namespace Jackwork.Pins;
 /// <para>N pins on the driver a pitch p apart, n on the driven a pitch t = 2 pi/n apart; y = f(x) a pair in contact (see <see cref="PinPair"/>), Y its reach.
 /// a is the driver's angle since pick-up, b that of the driven, both positive the way they go.</para>
 /// <para>The last pin lets go by itself at y = Y, so the driven stands with pins at Y, Y - t, Y - 2t ... The first pin passes under those it does not reach
-/// (y &lt;= -Y0) and picks up the next one, at w = Y - m t, m = ceil((Y + Y0)/t) - 1. Each turn carries the driven on by N - 1 + m pins.</para>
+/// (y &lt;= -Y0; of teeth s thick y &lt;= -Y0 - s) and picks up the next one, at w = Y - m t, m = ceil((Y + Y0 + s)/t) - 1. Each turn carries the driven on by N - 1 + m pins.</para>
 /// <para>Pin i stands at x = a + x0 - i p and pushes the i-th pin of the driven, so b = f(x) - w + i t; what carries is the pin that pushes
 /// farthest: b = max over i. Where the next pin takes over the speed jumps, as it does at pick-up from nothing to f'(x0); at let-go it is nothing.</para>
 /// <para>The first pin may be set in on a smaller circle, where it moves more slowly and passes under a waiting pin that it would meet head-on. With e the
@@ -43,7 +43,7 @@ public sealed class IntermittentLaw
     public IntermittentLaw(PinPair first, PinPair others, int driverPins, double driverPitch, int drivenPins, double setBack)
     {
         (First, Others, DriverPins, DriverPitch, DrivenPins, SetBack) = (first, others, driverPins, driverPitch, drivenPins, setBack);
-        Spaces = (int)Math.Ceiling((others.Reach + first.Reach) / DrivenPitch - Corner) - 1;
+        Spaces = (int)Math.Ceiling((others.Reach + first.Reach + first.Thick.Driven) / DrivenPitch - Corner) - 1;
         Waits = others.Reach - Spaces * DrivenPitch;
         begin = First.Driver(Jet.Constant(Waits)).Value;
         beginOthers = begin + SetBack;
@@ -138,6 +138,9 @@ public sealed class IntermittentLaw
         }
     }
 
+    /// <summary>Speed ratio just before let-go: nothing for pins, which let go where they push no farther; what the lock stops for teeth.</summary>
+    public double LetGo => Others.Driven(Jet.Variable(Others.ReachAt - Inside)).First;
+
     /// <summary>Whether each pin takes over before the one ahead has let go; else the driven stops in between and is struck again.</summary>
     public bool IsUnbroken => Enumerable.Range(1, DriverPins - 1).All(i => Lead(i, Pair(i - 1).ReachAt - PinAt(i - 1)) >= 0);
 
@@ -152,7 +155,7 @@ public sealed class IntermittentLaw
         for (var i = 0; i < DriverPins; i++)
         {
             var (pair, x) = (Pair(i), a + PinAt(i));
-            if (-x > pair.WedgeAt && -x < pair.ReachAt)
+            if (pair.Thick.Driver - x is var back && back > pair.WedgeAt && back < pair.ReachAt)
             {
                 least = Math.Min(least, pair.HeldBack(Jet.Constant(x)).Value - Waits + (i + 1) * DrivenPitch - b);
             }

@@ -5,13 +5,13 @@ namespace Jackwork.Pins;
 
 /// <summary>Pins that stand along two parallel shafts, side by side.</summary>
 /// <remarks>
-/// <para>C distance of the axes, r1 and r2 circles of the driver's and driven's pins, rho the sum of the radii of two pins. The pins' axes P and Q
+/// <para>C distance of the axes, r1 and r2 circles of the driver's and driven's pins, rho the sum of the radii of two pins. The pins' axes
 /// stay rho apart: a four-bar of crank r1, coupler rho, rocker r2 and frame C. With the driver's axis at the origin and the driven's at (C, 0),
-/// P = r1 (cos x, sin x), Q = (C - r2 cos y, r2 sin y).</para>
-/// <para>From the driven's axis P is seen at (C - r1 cos x, r1 sin x), with Q to its left in a triangle of sides r2 and rho:
-/// y = atan2(r1 sin x, C - r1 cos x) + acos((D^2 + r2^2 - rho^2)/(2 r2 D)). From the driver's axis likewise
-/// x = atan2(r2 sin y, C - r2 cos y) - acos((E^2 + r1^2 - rho^2)/(2 r1 E)), E^2 = C^2 + r2^2 - 2 C r2 cos y.</para>
-/// <para>Lets go at E = r1 + rho, out of reach before D = r2 + rho.</para>
+/// they are at r1 (cos x, sin x) and (C - r2 cos y, r2 sin y), P from the driven's axis and Q from the driver's.</para>
+/// <para>From the driven's axis the driver's pin is seen at (C - r1 cos x, r1 sin x), the driven's to its left in a triangle of sides r2 and rho:
+/// y = atan2(r1 sin x, C - r1 cos x) + acos((P^2 + r2^2 - rho^2)/(2 r2 P)), P^2 = C^2 + r1^2 - 2 C r1 cos x. From the driver's axis likewise
+/// x = atan2(r2 sin y, C - r2 cos y) - acos((Q^2 + r1^2 - rho^2)/(2 r1 Q)), Q^2 = C^2 + r2^2 - 2 C r2 cos y.</para>
+/// <para>Lets go at Q = r1 + rho, out of reach before P = r2 + rho.</para>
 /// <para>Equivalent four-bar: A. S. Hall, Kinematics and Linkage Design, chapter 2; its position: R. L. Norton, Design of Machinery, section 4.5 (both from memory).</para>
 /// </remarks>
 /// <param name="CentreDistance">C, mm.</param>

@@ -44,8 +44,11 @@ public abstract record PinPair
     /// <summary>Distance of the two pins' surfaces, mm, worked out from where they stand alone; negative where they would overlap.</summary>
     public abstract double Gap(double x, double y);
 
+    /// <summary>How much farther back than x and y the other flanks lie, rad: the thickness of a tooth of the driver and of the driven at the circles; nothing for pins, whose place is their middle.</summary>
+    public virtual (double Driver, double Driven) Thick => (0, 0);
+
     /// <summary>y at which the driver's pin at x, going before, holds the driven's pin back.</summary>
-    public Jet HeldBack(Jet x) => -Driven(-x);
+    public Jet HeldBack(Jet x) => -Driven(-(x - Thick.Driver)) - Thick.Driven;
 
     /// <summary>The x, rad, at which a pin hands over to the next like it; null where it lets go, or the next comes upon its pin head-on, before.</summary>
     /// <param name="pitch">Pitch of the driver's pins p, rad.</param>

@@ -29,6 +29,9 @@ internal sealed class PinPlates(string name, (int Driver, int Driven) members, P
         return new($"{name} {what}", onDriver ? members.Driver : members.Driven, rim.Turned(Turn(onDriver)), Frame(onDriver), Math.Min(a, b), Math.Max(a, b));
     }
 
+    /// <summary>Whether places farther along lie towards the frame's z.</summary>
+    public bool IsUp(bool onDriver) => Towards(onDriver) > 0;
+
     /// <summary>The holes for pins.</summary>
     public ImmutableArray<Hole> Drilled(bool onDriver, IEnumerable<Point2> holes) => [.. holes.Select(h => new Hole(h.Turned(Turn(onDriver)), pin))];
 

@@ -35,8 +35,7 @@ internal sealed class GrubReach
     public GrubAccess Of(Stack stack, StackItem hub)
     {
         var (key, body) = (new KeyRod(stack.Axis, hub, Room), hub.Part.Body);
-        var turns = Math.Abs(proof.Machine.Turns[body.Member]!.Value.Value);
-        var stride = Math.Max(1, (int)(Turn * (1 + Rounding) / turns / proof.Machine.Performance.Step));
+        var stride = Math.Clamp((int)(Turn * (1 + Rounding) / Pace(body.Member) / proof.Machine.Performance.Step), 1, proof.Machine.Performance.Steps);
         var step = stride * proof.Machine.Performance.Step;
         foreach (var part in proof.Assembly.Parts)
         {
@@ -83,6 +82,23 @@ internal sealed class GrubReach
 
         var most = blocked.Length == 0 ? 0 : Array.IndexOf(blocked, blocked.Max());
         return new(hub, Spans(open, step), step, blocked.Length > 0 && blocked[most] > 0 ? others[most].Name : null);
+    }
+
+    // Turns of a shaft for one of the crank; of one that swings, where it goes fastest.
+    private double Pace(int member)
+    {
+        if (proof.Machine.Turns[member] is { } turns)
+        {
+            return Math.Abs(turns.Value);
+        }
+
+        var fastest = 0.0;
+        foreach (ref readonly var q in proof.Motion.Of(member))
+        {
+            fastest = Math.Max(fastest, Math.Abs(q.First));
+        }
+
+        return fastest;
     }
 
     // The frames of a body at every so many steps of the performance.

@@ -29,6 +29,11 @@ internal readonly record struct PlateSpec(double Bore, GrubSize Grub)
             specs.TryAdd(plate.Name, new(plate.Bore!.Value, GrubSize.Named(plate.Hub?.Grub)));
         }
 
+        foreach (var turned in proof.Mechanisms.SelectMany(w => w.Turnings))
+        {
+            specs.TryAdd(turned.Name, new(turned.Bore, GrubSize.Named(turned.Hub?.Grub)));
+        }
+
         return specs;
     }
 }

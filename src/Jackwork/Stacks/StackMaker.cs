@@ -46,7 +46,7 @@ internal static class StackMaker
         var items = new List<StackItem>();
         foreach (var part in proof.Assembly.Parts)
         {
-            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Slide or PartKind.Grub or PartKind.Screw || line.On(part) is not { } box)
+            if (part.Kind is PartKind.Shaft or PartKind.Axle or PartKind.Pin or PartKind.Roller or PartKind.Rod or PartKind.Cord or PartKind.Belt or PartKind.Slide or PartKind.Grub or PartKind.Screw || line.On(part) is not { } box)
             {
                 continue;
             }
@@ -116,7 +116,7 @@ internal static class StackMaker
         var turning = line.Rods.Any(r => r.Body == part.Body);
         switch (part.Kind)
         {
-            case PartKind.Cam or PartKind.Wheel or PartKind.Plate when plates.ContainsKey(part.Name):
+            case PartKind.Cam or PartKind.Wheel or PartKind.Plate or PartKind.Turned when plates.ContainsKey(part.Name):
                 return Made(part.Name, StackRole.Fixed, plates[part.Name].Bore, widest);
             case PartKind.Hub:
                 // A hub is named after its plate.

@@ -187,7 +187,7 @@ public sealed class BarrelGrooveTests
             Assert.Equal(0, pattern.Lower.Gap, 1e-9);
             Assert.Equal(0, pattern.Upper.Gap, 1e-9);
             Assert.True(pattern.Lower.SignedArea > 0 && pattern.Upper.SignedArea > 0);
-            var (low, high) = (new BarrelContact(c.Follower, c.Surface, pattern.Lower, from), new BarrelContact(c.Follower, c.Surface, pattern.Upper, from));
+            var (low, high) = (new BarrelContact(c.Follower, c.Surface, pattern.Lower, from, pattern.Length), new BarrelContact(c.Follower, c.Surface, pattern.Upper, from, pattern.Length));
             var clearance = 2 * (c.Half - c.Follower.Radius);
             for (var i = 3; i < Steps; i += 31)
             {

@@ -229,7 +229,7 @@ public sealed class SkeletonTests
         var folder = System.IO.Path.GetDirectoryName(ExampleFiles.PathOf(name))!;
         var (work, problems) = Work.Of(1, ExampleFiles.Text(name), f => File.Exists(System.IO.Path.Combine(folder, f)) ? File.ReadAllBytes(System.IO.Path.Combine(folder, f)) : null);
         Assert.Empty(problems);
-        return (work!, Skeleton.Of(work!.Proof.Motion, work.Proof.Cams, work.Proof.Mechanisms));
+        return (work!, Skeleton.Of(work!.Proof.Motion, work.Proof.Cams, work.Proof.Mechanisms, work.Proof.Gears));
     }
 
     private static double Distance(Point3 p, Point3 a, Point3 b)

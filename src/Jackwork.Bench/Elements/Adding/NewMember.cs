@@ -17,16 +17,21 @@ internal static class NewMember
         new BarrelStarter(),
         new EccentricStarter(),
         new RodStarter(),
+        new CordStarter(),
         new CouplerStarter(),
         new SlotStarter(),
         new GuideStarter(),
         new SumStarter(),
         new GearStarter(),
+        new SectorStarter(),
+        new BevelStarter(),
+        new WormStarter(),
         new BeltStarter(),
         new RackStarter(),
         new LanternStarter(),
         new PinWheelStarter(),
         new IntermittentStarter(),
+        new PartialGearStarter(),
         new GenevaStarter(),
         new RatchetStarter(),
         new DifferentialStarter(),
@@ -47,7 +52,7 @@ internal static class NewMember
             return DesignText.Add(text, "members", name, "{}");
         }
 
-        var (starter, site) = (Starters.First(s => s.Key == drive), new StartSite(work, driver));
+        var (starter, site) = (Starters.First(s => s.Key == drive), new StartSite(work, driver) { Added = name });
         if (Refusal(starter, site, slides) is { } refusal)
         {
             return TextEdit.Refused(text, refusal);

@@ -33,6 +33,9 @@ internal sealed class StartSite
     /// <summary>Name of the driver.</summary>
     public string Name { get; }
 
+    /// <summary>Name of the new member.</summary>
+    public required string Added { get; init; }
+
     /// <summary>The driver's joint.</summary>
     public Joint Joint { get; }
 
@@ -52,19 +55,7 @@ internal sealed class StartSite
     public bool IsEven => ShaftTurn.IsEven(Work.Machine.Drives, Driver);
 
     /// <summary>Least and greatest coordinate of the driver over the performance, rad or mm.</summary>
-    public (double Least, double Most) Reach
-    {
-        get
-        {
-            var (least, most) = (double.MaxValue, double.MinValue);
-            foreach (var q in Work.Proof.Motion.Of(Driver))
-            {
-                (least, most) = (Math.Min(least, q.Value), Math.Max(most, q.Value));
-            }
-
-            return (least, most);
-        }
-    }
+    public (double Least, double Most) Reach => Work.Proof.Motion.Range(Driver);
 
     /// <summary>What puts a member on the driver's carrier, as the beginning of its value; empty for the case.</summary>
     public string On => Work.Machine.Members[Driver].Carrier is var c && c == Member.Case ? "" : $"on: {Work.Machine.NameOf(c)}, ";

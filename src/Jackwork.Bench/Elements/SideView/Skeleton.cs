@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Jackwork.Cams;
+using Jackwork.Gears;
 using Jackwork.Mechanisms;
 using Jackwork.Motion;
 
@@ -20,7 +21,9 @@ internal sealed record Skeleton(ImmutableArray<Stroke> Strokes, ImmutableArray<H
     /// <summary>The skeleton of a machine.</summary>
     /// <param name="motion">Its motion.</param>
     /// <param name="cams">The cams as far as they are worked out; their outlines are shown, and followers stand as set over to touch them.</param>
-    public static Skeleton Of(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms) => new SkeletonBuilder(motion, cams, mechanisms).Build();
+    /// <param name="mechanisms">Its mechanisms.</param>
+    /// <param name="gears">Its spur wheels; of those that are cut as sectors the plates are shown.</param>
+    public static Skeleton Of(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms, IReadOnlyList<GearWork> gears) => new SkeletonBuilder(motion, cams, mechanisms, gears).Build();
 
     /// <summary>What lies, wholly or in part, between two depths of a view, mm; the case always.</summary>
     public Skeleton Between(ViewPlane view, double from, double to)

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Jackwork.Cams;
+using Jackwork.Cords;
 using Jackwork.Design;
+using Jackwork.Gears;
 using Jackwork.Geometry;
 using Jackwork.Mechanisms;
 using Jackwork.Motion;
@@ -9,7 +11,7 @@ using Jackwork.Solids;
 namespace Jackwork.Bench.Elements.SideView;
 
 /// <summary>Gathers the lines, points and lengths of a machine's skeleton.</summary>
-internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms)
+internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> cams, IEnumerable<Mechanism> mechanisms, IReadOnlyList<GearWork> gears)
 {
     /// <summary>How far an axis or the line of a slide is drawn beyond the last thing on it, mm.</summary>
     private const double Beyond = 6;
@@ -53,6 +55,9 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
                     break;
                 case SlotDrive drive:
                     Slot(drive);
+                    break;
+                case CordDrive drive:
+                    Cord(drive);
                     break;
             }
         }
@@ -128,6 +133,7 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         SlotDrive slot => slot.Pin,
         CamDrive cam => cam.Spec.Follower.At,
         BarrelDrive barrel => barrel.Spec.At,
+        CordDrive cord => cord.Pins.Where(p => p.Member == m).Select(p => p.At).FirstOrDefault(),
         _ => default,
     };
 
@@ -141,6 +147,24 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
         lengths.Add(new(rod.Driven, a, b, rod.Length, $"rod from {from} to {to}"));
         handles.Add(new($"members.{to}.rod.pins.1", rod.Driven, a, $"pin on {from} of the rod to {to}"));
         handles.Add(new($"members.{to}.rod.pins.2", rod.Driven, b, $"pin on {to} of the rod from {from}"));
+    }
+
+    // Its straight pieces and pulleys are those of its mechanism.
+    private void Cord(CordDrive cord)
+    {
+        var name = machine.NameOf(cord.Driven);
+        for (var k = 0; k < cord.Run.Leads.Count; k++)
+        {
+            var lead = cord.Run.Leads[k];
+            var at = new BodyPoint(lead.Member, lead.At);
+            var what = $"{cord.Called(k)} on {machine.NameOf(lead.Member)}";
+            if (lead.Member != Member.Case && lead.Kind != LeadKind.Drum)
+            {
+                Arm(cord.Driven, at, $"{machine.NameOf(lead.Member)}, axis to {cord.Called(k)}");
+            }
+
+            handles.Add(new(FormattableString.Invariant($"members.{name}.cord.run.{k + 1}.at"), cord.Driven, at, FormattableString.Invariant($"{what}, place {k + 1} of the cord to {name}")));
+        }
     }
 
     private void Slot(SlotDrive slot)
@@ -172,9 +196,25 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
             return;
         }
 
-        foreach (var (member, joint, radius) in (ReadOnlySpan<(int, Joint, double)>)[(drive.Driver, a, r.Item1), (drive.Driven, b, r.Item2)])
+        var work = gears.FirstOrDefault(g => g.Drive == drive);
+        foreach (var (member, joint, radius, sector, toothAt) in (ReadOnlySpan<(int, Joint, double, GearSector?, double)>)
+        [
+            (drive.Driver, a, r.Item1, work?.DriverSector?.Sector, work?.TeethAt.Driver ?? 0),
+            (drive.Driven, b, r.Item2, work?.DrivenSector?.Sector, work?.TeethAt.Driven ?? 0),
+        ])
         {
             onAxis[member].Add(joint.Foot(at));
+            if (sector is not null)
+            {
+                var frame = Plate.On(joint) with { Origin = joint.Foot(at) };
+                foreach (var loop in sector.Windows.Append(sector.Outline()))
+                {
+                    Loop(StrokeKind.Plate, drive.Driven, member, [.. loop.Turned(toothAt).Flatten(Sagitta).Select(p => frame.Apply(new Point3(p.X, p.Y, 0)))]);
+                }
+
+                continue;
+            }
+
             Circle(StrokeKind.Wheel, drive.Driven, member, joint.Foot(at), joint.Along, radius);
         }
     }
@@ -195,6 +235,21 @@ internal sealed class SkeletonBuilder(Motion.Motion motion, IReadOnlyList<Cam> c
             {
                 Loop(StrokeKind.Plate, work.Member, plate.Member, [.. loop.Flatten(Sagitta).Select(p => At(p, middle))]);
             }
+        }
+
+        foreach (var turned in work.Turnings)
+        {
+            // Its profile on both sides of the axis, in one plane that holds that.
+            var joint = machine.Members[turned.Member].Joint;
+            var up = joint.Along.AnyPerpendicular();
+            onAxis[turned.Member].AddRange([joint.Through + turned.Profile[0].Station * joint.Along, joint.Through + turned.Profile[^1].Station * joint.Along]);
+            foreach (var across in (ReadOnlySpan<Vec3>)[up, up.Cross(joint.Along)])
+            {
+                Loop(StrokeKind.Plate, work.Member, turned.Member, [.. turned.Profile.Concat(turned.Profile.Reverse().Select(p => (p.Station, -p.Radius))).Select(p => joint.Through + (p.Item1 * joint.Along + p.Item2 * across))]);
+            }
+
+            var widest = turned.Profile.MaxBy(p => p.Radius);
+            Circle(StrokeKind.Plate, work.Member, turned.Member, joint.Through + widest.Station * joint.Along, joint.Along, widest.Radius);
         }
 
         foreach (var line in work.Lines)

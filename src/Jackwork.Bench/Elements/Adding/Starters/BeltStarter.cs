@@ -1,10 +1,17 @@
+using Jackwork.Belts;
 using static Jackwork.Bench.Elements.Adding.StartSite;
+using static System.FormattableString;
 
 namespace Jackwork.Bench.Elements.Adding.Starters;
 
-/// <summary>A shaft that a chain turns half as fast.</summary>
+/// <summary>A shaft that a chain of whole links turns half as fast.</summary>
 internal sealed class BeltStarter : Starter
 {
+    /// <summary>A chain 05B of ISO 606: pitch and rollers, mm (from memory).</summary>
+    private const double Pitch = 8, Roller = 5;
+
+    private const int Links = 40;
+
     /// <inheritdoc/>
     public override string Key => "belt";
 
@@ -18,5 +25,11 @@ internal sealed class BeltStarter : Starter
     public override bool OnlyTurns => true;
 
     /// <inheritdoc/>
-    public override string Text(StartSite site, bool slides) => $"{{pivot: {{through: {P(site.Room.Best(site.Around(80), p => Room.Disc(p, site.Along, 20, 4, 12)))}, along: {V(site.Along)}}}, belt: {{with: {site.Name}, teeth: [12, 24]}}}}";
+    public override string Text(StartSite site, bool slides)
+    {
+        var (small, large) = (new Sprocket(Pitch, Roller, 12), new Sprocket(Pitch, Roller, 24));
+        var distance = new BeltRun(small.PitchRadius, large.PitchRadius, 0, false).DistanceFor(Links * Pitch)!.Value;
+        var through = site.Room.Best(site.Around(distance), p => Room.Disc(p, site.Along, large.TipRadius, 4, 12));
+        return Invariant($"{{pivot: {{through: {P(through)}, along: {V(site.Along)}}}, belt: {{with: {site.Name}, teeth: [12, 24], pitch: {Pitch}, roller: {Roller}}}}}");
+    }
 }
