@@ -51,7 +51,7 @@ public sealed record CamSpec
 
     /// <summary>The spring that pulls the follower back.</summary>
     [Key("A spring that pulls the follower back onto the cam.")]
-    public ReturnSpringSpec? Spring { get; init; }
+    public ReturnSpringSpec? ReturnSpring { get; init; }
 
     /// <summary>Coefficient of friction of what falls.</summary>
     [Key("Where the cam drops its follower: coefficient of friction in the joints of all that falls with it; 0.2 if not given.", Min = 0, Max = 1)]

@@ -3,13 +3,13 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>A spring that pulls a follower back onto its cam.</summary>
-[Section("spring", "A spring that pulls between a point of the follower and a point of what carries it, and hastens the fall of a drop cam. It pulls with `preload` as drawn, and by `rate` more for each mm that it is longer; slack it does not push. It is worked with in falls, and listed with its lengths; it is not drawn, and no other force of it is worked out.", """
+[Section("return-spring", "A spring that pulls between a point of the follower and a point of what carries it, and hastens the fall of a drop cam. It pulls with `preload` as drawn, and by `rate` more for each mm that it is longer; slack it does not push. It is worked with in falls, and listed with its lengths; it is not drawn, and no other force of it is worked out.", """
     members:
       shaft:
         pivot: {through: [0, 40, 0], along: x}
       hammer:
         slide: {along: y}
-        cam: {on: shaft, follower: {roller: 8, at: [0, 68, 0]}, base: 24, hub: 14, spring: {at: [0, 90, 12], to: [0, 60, 12], rate: 0.05, preload: 1}}
+        cam: {on: shaft, follower: {roller: 8, at: [0, 68, 0]}, base: 24, hub: 14, return-spring: {at: [0, 90, 12], to: [0, 60, 12], rate: 0.05, preload: 1}}
     timing:
       hammer:
         over: shaft

@@ -63,7 +63,7 @@ internal sealed class FallingBodies
     public IReadOnlyList<string> Members => [.. bodies.Where(b => !b.Body.IsRod).Select(b => b.Body.Member).Order().Select(machine.NameOf)];
 
     /// <summary>The spring; null where there is none.</summary>
-    private Design.ReturnSpringSpec? Spring => cam.Spec.Spring;
+    private Design.ReturnSpringSpec? Spring => cam.Spec.ReturnSpring;
 
     private int StepBefore => Math.Min((int)(crank / machine.Performance.Step), machine.Performance.Steps - 1);
 

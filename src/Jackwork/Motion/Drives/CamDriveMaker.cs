@@ -36,9 +36,9 @@ internal static class CamDriveMaker
 
         Touching(c.Follower, "follower", site);
         Positive(c, site);
-        if (c.Spring is { } spring && spring.At.DistanceTo(spring.To) < DriveSite.OnAxis)
+        if (c.ReturnSpring is { } spring && spring.At.DistanceTo(spring.To) < DriveSite.OnAxis)
         {
-            site.Note("spring", "both ends of the spring stand on one point, so it can't be told which way it pulls", "Set 'to' where the spring is fixed");
+            site.Note("return-spring", "both ends of the spring stand on one point, so it can't be told which way it pulls", "Set 'to' where the spring is fixed");
         }
 
         if (c.Hub is { } hub && c.Bore is { } bore && hub < bore)
