@@ -101,14 +101,14 @@ public sealed class CamsView
     /// <summary>The face's direction at a step in the drawing.</summary>
     public Vec2 Face(int step) => Sample(step).Normal.Left.Turned(t[step].Value);
 
-    /// <summary>How far the follower's point stands out from where it is nearest to the shaft, along its path, mm.</summary>
-    public double Lift(int step) => Cam.Follower.Reach * Math.Abs(q[step].Value - q[nearest].Value);
+    /// <summary>How far the cam holds the follower's point out from where it is nearest to the shaft, along its path, mm; in a drop, turned slowly.</summary>
+    public double Lift(int step) => Cam.Follower.Reach * Math.Abs(Cam.Profile.Held(step, q[step].Value) - q[nearest].Value);
 
     /// <summary>Whether the pressure angle is beyond its limit.</summary>
-    public bool PushesTooMuch(int step) => Sample(step).PressureAngle > PressureLimit;
+    public bool PushesTooMuch(int step) => !Cam.Profile.IsOnTip(step) && Sample(step).PressureAngle > PressureLimit;
 
     /// <summary>Whether the outline is too sharp there, folds over, or hides from the cutter.</summary>
-    public bool IsTooSharp(int step) => IsHollow(step) ? -Sample(step).Radius < CutterRadius : Sample(step).Radius < NoseLimit;
+    public bool IsTooSharp(int step) => !Cam.Profile.IsOnTip(step) && (IsHollow(step) ? -Sample(step).Radius < CutterRadius : Sample(step).Radius < NoseLimit);
 
     /// <summary>Whether the outline bends inward.</summary>
     public bool IsHollow(int step) => Sample(step).PitchRadius <= 0 && Cam.Follower.EntersHollows;

@@ -7,7 +7,7 @@ namespace Jackwork.Shop.Package;
 /// <summary>A cam as a table, for marking out by hand or for another program.</summary>
 internal static class CamTable
 {
-    /// <summary>The table as CSV: for each step of the cam's turn where the follower stands and which point of the outline it touches.</summary>
+    /// <summary>The table as CSV: for each step of the cam's turn where the follower stands and which point of the outline it touches; over a drop, as low as it can be there.</summary>
     /// <remarks>x to the right, y up, seen from the tip of the shaft's axis, the shaft as drawn; polar angles from the timing mark, counter-clockwise.</remarks>
     public static string Write(Proof proof, Cam cam)
     {
@@ -16,7 +16,7 @@ internal static class CamTable
         var q = proof.Motion.Of(cam.FollowerMember)[..samples.Length].ToArray();
         return new CsvTable(
             CsvColumn.Numbers("shaft", "deg", samples.Select((_, i) => proof.ShaftDeg(proof.At(i), cam.Shaft)), 4),
-            CsvColumn.Numbers("follower", member.Unit, q.Select(j => j.Value / member.UnitSize), 5),
+            CsvColumn.Numbers("follower", member.Unit, q.Select((j, i) => cam.Profile.Held(i, j.Value) / member.UnitSize), 5),
             CsvColumn.Numbers("x", "mm", samples.Select(s => s.Point.X), 4),
             CsvColumn.Numbers("y", "mm", samples.Select(s => s.Point.Y), 4),
             CsvColumn.Numbers("radius", "mm", samples.Select(s => s.Point.FromOrigin.Length), 4),

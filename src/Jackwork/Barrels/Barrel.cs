@@ -40,7 +40,7 @@ public sealed record Barrel(BarrelDrive Drive, BarrelFollower Follower, BarrelGr
         var groove = new BarrelGroove(samples, spec.Radius, half);
         var (low, high) = groove.Reach;
         var from = (low + high - spec.Length) / 2;
-        return new(drive, follower, groove, BarrelPattern.Of(groove, from, spec.Length), from, turn.Unlike(motion, drive));
+        return new(drive, follower, groove, BarrelPattern.Of(groove, from, spec.Length), from, turn.Unlike(motion, drive, []));
     }
 
     /// <summary>Where the roller stands between the walls as cut: in the middle of its play, and at either wall.</summary>

@@ -39,7 +39,7 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
         return new(results);
     }
 
-    /// <summary>Where the follower of a cam as cut rests: its coordinate at every step, rad or mm, NaN where it touches nothing.</summary>
+    /// <summary>Where the follower of a cam as cut rests: its coordinate at every step, rad or mm, NaN where it touches nothing; in a fall, where it is off the cam, as drawn.</summary>
     internal static double[] Rests(Motion.Motion motion, Cam cam)
     {
         var rolling = Rolling.On(cam.AsCut, cam.Follower);
@@ -49,7 +49,9 @@ public sealed record AsCut(IReadOnlyList<AsCutResult> Results)
         var turn = StepsOfTurn(motion, cam.Shaft);
         for (var i = 0; i < rests.Length; i++)
         {
-            rests[i] = i >= turn && Math.Abs(q[i].Value - q[i - turn].Value) < Same ? rests[i - turn] : rolling.Rest(t[i].Value, q[i].Value);
+            rests[i] = cam.DropsAt(motion.Machine.Performance.At(i)) ? q[i].Value
+                : i >= turn && Math.Abs(q[i].Value - q[i - turn].Value) < Same ? rests[i - turn]
+                : rolling.Rest(t[i].Value, q[i].Value);
         }
 
         return rests;

@@ -47,6 +47,12 @@ public sealed record Cam(
     /// <summary>The cam as designed.</summary>
     public CamSpec Spec => Drive.Spec;
 
+    /// <summary>The faces over which it drops its follower.</summary>
+    public IReadOnlyList<DropFace> Drops => Profile.Drops;
+
+    /// <summary>Whether the chart draws the follower as falling at a crank angle, rad: then it is not on the cam.</summary>
+    public bool DropsAt(double crank) => Drops.Any(d => d.Fall.Holds(crank));
+
     /// <summary>What brings the follower back; null where its weight or a spring must.</summary>
     public CamReturn? Return { get; init; }
 

@@ -12,9 +12,12 @@ namespace Jackwork.Cams;
 /// <param name="BaseWanted">The base radius that was asked for but can't be reached, mm; null where all is well.</param>
 internal sealed record CamDefinition(Motion.Motion Motion, CamDrive Drive, Follower Follower, CamTurn Turn, CamProfile Profile, IReadOnlyList<double> Corners, double? BaseWanted)
 {
+    /// <summary>The stretches over which the cam lets its follower go.</summary>
+    public IReadOnlyList<Fall> Falls { get; init; } = [];
+
     /// <summary>Radius of the base circle, mm.</summary>
     public double BaseRadius => Follower.BaseRadius(Turn.Least, Turn.Most);
 
-    /// <summary>Whether the chart's speed jumps somewhere.</summary>
-    public bool HasCorners => Corners.Count > 0;
+    /// <summary>Whether the chart's speed jumps somewhere, or the follower is let go.</summary>
+    public bool HasCorners => Corners.Count > 0 || Falls.Count > 0;
 }

@@ -31,7 +31,7 @@ internal static class CamFinish
             CamMaker.HubRadius(cam.Drive),
             CamMaker.Bore(cam.Drive),
             plane.Station(cam.Drive.Spec.Follower.At),
-            cam.Turn.Unlike(cam.Motion, cam.Drive),
+            cam.Turn.Unlike(cam.Motion, cam.Drive, cam.Falls),
             cam.Corners)
         {
             Drive = cam.Drive,
@@ -62,7 +62,7 @@ internal static class CamFinish
         for (var k = 0; k < cam.Turn.Steps - 1; k++)
         {
             var i = cam.Turn.Sense > 0 ? cam.Turn.Steps - 2 - k : k;
-            if (envelope.StandsFrom(i))
+            if (envelope.StandsFrom(i) && cam.Profile.DropAt(i) is null)
             {
                 worst = Math.Max(worst, walk.DistanceTo(cam.Follower.Sample(q[i], t[i]).Point));
             }

@@ -1,25 +1,32 @@
 using Jackwork.Checks;
 using Jackwork.Motion;
+using Jackwork.Timing;
+using Jackwork.Timing.Laws;
 
 namespace Jackwork.Cams;
 
 /// <summary>Makes the cams of a machine from its motion.</summary>
 internal static class CamMaker
 {
-    /// <summary>Crank angles nearer than this are one, rad: rounding of added turns.</summary>
-    private const double SameCrank = 1e-9;
-
     /// <summary>The cam of one acted member.</summary>
     public static CamDefinition Define(Motion.Motion motion, Acted acted, Limits limits)
     {
         var drive = (CamDrive)acted.Cam;
         var turn = CamTurn.Of(motion, drive);
         var drawn = FollowerBuilder.Build(motion.Machine, drive);
-        var (follower, missed) = Set(motion, drive, drawn, turn, limits);
-        return new(motion, drive, follower, turn, CamProfile.Of(motion, drive, follower, turn.Steps), Corners(motion, acted, turn), missed);
+        var falls = Falls(motion, acted, turn, drawn);
+        var (follower, missed) = Set(motion, drive, drawn, turn, limits, falls);
+        return new(motion, drive, follower, turn, CamProfile.Of(motion, drive, follower, turn.Steps, falls), Corners(motion, acted, turn, falls.Count > 0), missed) { Falls = falls };
     }
 
-    private static (Follower Follower, double? Missed) Set(Motion.Motion motion, CamDrive drive, Follower drawn, CamTurn turn, Limits limits)
+    // What the chart draws as a fall away from the cam is no fall: the cam pushes it, and a check says so.
+    private static IReadOnlyList<Fall> Falls(Motion.Motion motion, Acted acted, CamTurn turn, Follower drawn)
+    {
+        var falls = Fall.Of(motion, acted, turn);
+        return falls.All(f => drawn.Outward(f.Q.Value) * (f.Low - f.Q.Value) < 0) ? falls : [];
+    }
+
+    private static (Follower Follower, double? Missed) Set(Motion.Motion motion, CamDrive drive, Follower drawn, CamTurn turn, Limits limits, IReadOnlyList<Fall> falls)
     {
         switch (drive.Spec.Base)
         {
@@ -28,7 +35,7 @@ internal static class CamMaker
             case { Word: null, Number: var r }:
                 return drawn.WithBase(r, turn.Least, turn.Most) is { } set ? (set, null) : (drawn, r);
             default:
-                return Smallest(motion, drive, drawn, turn, limits) is { } found ? (found, null) : (drawn, 0);
+                return Smallest(motion, drive, drawn, turn, limits, falls) is { } found ? (found, null) : (drawn, 0);
         }
     }
 
@@ -37,7 +44,9 @@ internal static class CamMaker
     {
         var drive = (CamDrive)acted.Cam;
         var turn = CamTurn.Of(motion, drive);
-        if (Smallest(motion, drive, FollowerBuilder.Build(motion.Machine, drive), turn, limits) is not { } follower)
+        var drawn = FollowerBuilder.Build(motion.Machine, drive);
+        var falls = Falls(motion, acted, turn, drawn);
+        if (Smallest(motion, drive, drawn, turn, limits, falls) is not { } follower)
         {
             return null;
         }
@@ -46,14 +55,14 @@ internal static class CamMaker
         var less = radius - LeastBase.Beside;
         var bound = less < HubRadius(drive) + limits.Rim ? BaseBound.Hub
             : follower.WithBase(less, turn.Least, turn.Most) is not { } smaller ? BaseBound.Reach
-            : CamProfile.Of(motion, drive, smaller, turn.Steps).MaxPressureAngle > limits.PressureAngle(follower.Turns) ? BaseBound.PressureAngle
+            : CamProfile.Of(motion, drive, smaller, turn.Steps, falls).MaxPressureAngle > limits.PressureAngle(follower.Turns) ? BaseBound.PressureAngle
             : BaseBound.Nose;
         return new(radius, bound);
     }
 
-    private static Follower? Smallest(Motion.Motion motion, CamDrive drive, Follower drawn, CamTurn turn, Limits limits)
+    private static Follower? Smallest(Motion.Motion motion, CamDrive drive, Follower drawn, CamTurn turn, Limits limits, IReadOnlyList<Fall> falls)
     {
-        var profile = CamProfile.Of(motion, drive, drawn, turn.Steps);
+        var profile = CamProfile.Of(motion, drive, drawn, turn.Steps, falls);
         return BaseSearch.Find(HubRadius(drive) + limits.Rim, r => drawn.WithBase(r, turn.Least, turn.Most), f =>
         {
             profile.Fill(motion, drive, f);
@@ -72,10 +81,11 @@ internal static class CamMaker
     /// <summary>Bore of a cam, mm: as given, else 6.</summary>
     public static double Bore(CamDrive drive) => drive.Spec.Bore ?? 6;
 
-    // Crank angles in the cam's first turn where the chart's shaft stands at a jump of speed.
-    private static List<double> Corners(Motion.Motion motion, Acted acted, CamTurn turn)
+    // Crank angles in the cam's first turn where the chart's shaft stands at a jump of speed; where a fall begins and lands is no corner of the cam's.
+    private static List<double> Corners(Motion.Motion motion, Acted acted, CamTurn turn, bool drops)
     {
-        var jumps = acted.Chart.Knots.Where(k => k.HasVelocityJump).ToList();
+        var ends = drops ? acted.Chart.Pieces.Where(p => p.Law == MotionLaws.Drop).SelectMany(p => (double[])[p.From, p.To]).ToList() : [];
+        var jumps = acted.Chart.Knots.Where(k => k.HasVelocityJump && !ends.Exists(e => Math.Abs(Math.IEEERemainder(k.Angle - e, 2 * Math.PI)) < TimingChart.KnotTolerance)).ToList();
         if (jumps.Count == 0)
         {
             return [];
@@ -87,21 +97,6 @@ internal static class CamMaker
         var rate = Math.Abs(turns.Value);
         double Crank(double angle) => isEven ? angle / rate : ShaftTurn.Crank(machine, acted.Shaft, turns.Numerator.Sign * angle);
         var end = motion.Machine.Performance.Length / turn.Turns;
-        var list = new List<double>();
-        foreach (var knot in jumps)
-        {
-            var period = 2 * Math.PI / rate;
-            var first = Crank(knot.Angle) - period * Math.Floor(Crank(knot.Angle) / period);
-
-            // A corner at the very start of the turn must not be taken for one at its end by rounding.
-            first = first > period - SameCrank ? 0 : first;
-            for (var crank = first; crank < end - SameCrank; crank += period)
-            {
-                list.Add(crank);
-            }
-        }
-
-        list.Sort();
-        return list;
+        return [.. jumps.SelectMany(k => Fall.At(Crank(k.Angle), 2 * Math.PI / rate, end)).Order()];
     }
 }

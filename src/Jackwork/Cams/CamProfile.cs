@@ -8,7 +8,19 @@ public sealed class CamProfile
 {
     private readonly CamSample[] samples;
 
-    private CamProfile(int steps) => samples = new CamSample[steps];
+    private readonly IReadOnlyList<Fall> falls;
+    private readonly DropFace[] drops;
+    private readonly int[] fallAt;
+    private double crankStep;
+
+    private CamProfile(int steps, IReadOnlyList<Fall> falls)
+    {
+        (samples, this.falls) = (new CamSample[steps], falls);
+        (drops, fallAt) = (new DropFace[falls.Count], falls.Count > 0 ? new int[steps] : []);
+    }
+
+    /// <summary>The faces over which the cam drops its follower, in the order of the crank.</summary>
+    public IReadOnlyList<DropFace> Drops => drops;
 
     /// <summary>The samples, one for each step of the cam's first turn.</summary>
     public ReadOnlySpan<CamSample> Samples => samples;
@@ -38,14 +50,26 @@ public sealed class CamProfile
     /// <remarks>The outside of the band that a roller sweeps folds in its hollows, every other outline on its convex stretches.</remarks>
     public bool IsUndercut => MinConvexRadius < 0 || MinConcaveRadius < 0;
 
+    /// <summary>The drop over whose face the follower falls at a step, as drawn; null where it is on the cam.</summary>
+    public DropFace? DropAt(int step) => fallAt.Length > 0 && fallAt[step] > 0 ? drops[fallAt[step] - 1] : null;
+
+    /// <summary>Whether, turned slowly, the follower rides down over a tip at a step: its sample is then that of the tip.</summary>
+    public bool IsOnTip(int step) => DropAt(step) is { } drop && drop.Fall.Since(crankStep * step) < drop.Since;
+
+    /// <summary>Where the cam itself would hold the follower at a step, rad or mm: as the chart asks, and in a fall the lowest that it can be.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="asked">What the chart asks.</param>
+    public double Held(int step, double asked) => DropAt(step) is { } drop ? drop.Lowest(drop.Fall.Since(crankStep * step)) : asked;
+
     /// <summary>The profile of a follower's cam over one turn.</summary>
     /// <param name="motion">The solved motion.</param>
     /// <param name="drive">The cam.</param>
     /// <param name="follower">The follower as set.</param>
     /// <param name="steps">Steps in a turn of the cam.</param>
-    internal static CamProfile Of(Motion.Motion motion, CamDrive drive, Follower follower, int steps)
+    /// <param name="falls">The stretches over which it lets the follower go; then the follower is a roller or round end.</param>
+    internal static CamProfile Of(Motion.Motion motion, CamDrive drive, Follower follower, int steps, IReadOnlyList<Fall> falls)
     {
-        var profile = new CamProfile(steps);
+        var profile = new CamProfile(steps, falls);
         profile.Fill(motion, drive, follower);
         return profile;
     }
@@ -60,7 +84,44 @@ public sealed class CamProfile
             samples[i] = follower.Sample(q[i], t[i]);
         }
 
+        Drop(motion.Machine.Performance, follower, t);
         FindWorst(follower.EntersHollows);
+        FindFeet(follower);
+    }
+
+    // In a fall the follower is taken where the cam would hold it, the shaft turned however slowly.
+    private void Drop(Performance performance, Follower follower, ReadOnlySpan<Jet> t)
+    {
+        crankStep = performance.Step;
+        for (var k = 0; k < falls.Count; k++)
+        {
+            drops[k] = DropFace.Of(falls[k], (RollerFollower)follower);
+        }
+
+        for (var i = 0; i < fallAt.Length; i++)
+        {
+            for (var k = 0; k < falls.Count; k++)
+            {
+                if (falls[k].Holds(performance.At(i)))
+                {
+                    fallAt[i] = k + 1;
+                    samples[i] = drops[k].Sample(falls[k].Since(performance.At(i)), t[i]);
+                }
+            }
+        }
+    }
+
+    // At the foot of each face the outline is as hollow as the roller is round.
+    private void FindFeet(Follower follower)
+    {
+        foreach (var drop in drops)
+        {
+            var radius = ((RollerFollower)follower).Radius;
+            if (radius < MinConcaveRadius)
+            {
+                (MinConcaveRadius, MinConcaveStep) = (radius, (int)((drop.Fall.From + drop.Since) / crankStep) % samples.Length);
+            }
+        }
     }
 
     private void FindWorst(bool enters)
@@ -69,6 +130,11 @@ public sealed class CamProfile
         var (least, most) = (double.PositiveInfinity, double.NegativeInfinity);
         for (var i = 0; i < samples.Length; i++)
         {
+            if (fallAt.Length > 0 && IsOnTip(i))
+            {
+                continue;
+            }
+
             ref readonly var s = ref samples[i];
             if (s.PressureAngle > MaxPressureAngle)
             {

@@ -31,7 +31,10 @@ internal readonly record struct CamTurn(int Steps, int Turns, int Sense, double 
     /// Largest difference between what two turns of the cam ask of the follower at the same angle, rad or mm, and the step where it is.
     /// </summary>
     /// <remarks>Where a turn is no whole number of steps, the first turn is read between steps by its own speed (cubic Hermite, error of the fourth order).</remarks>
-    public (double Difference, int Step) Unlike(Motion.Motion motion, FollowerDrive drive)
+    /// <param name="motion">The motion.</param>
+    /// <param name="drive">The cam.</param>
+    /// <param name="falls">Stretches over which the follower is let go; where it lands its speed jumps, and what lies within a step of that is not read.</param>
+    public (double Difference, int Step) Unlike(Motion.Motion motion, FollowerDrive drive, IReadOnlyList<Fall> falls)
     {
         var q = motion.Of(drive.Driven);
         var step = motion.Machine.Performance.Step;
@@ -43,6 +46,12 @@ internal readonly record struct CamTurn(int Steps, int Turns, int Sense, double 
             if (at > Steps - 1e-6)
             {
                 at = 0;
+            }
+
+            var crank = motion.Machine.Performance.At(i);
+            if (falls.Any(f => f.Since(crank) < f.Length + step))
+            {
+                continue;
             }
 
             var k = (int)Math.Floor(at + 1e-9);

@@ -27,7 +27,8 @@ internal static class ForwardRun
         }
     }
 
-    private static Plan Forward(Machine machine) => Plan.Order(
+    /// <summary>The order of solving every member from its own drive, followers given.</summary>
+    internal static Plan Forward(Machine machine) => Plan.Order(
         [.. machine.Drives.Select((d, m) => d switch
         {
             CrankDrive => new Act(Source.Crank, m),

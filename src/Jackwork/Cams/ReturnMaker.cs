@@ -52,5 +52,5 @@ internal static class ReturnMaker
 
     // The same motion met by another follower.
     private static CamDefinition With(CamDefinition cam, Follower follower) =>
-        cam with { Follower = follower, Profile = CamProfile.Of(cam.Motion, cam.Drive, follower, cam.Turn.Steps), BaseWanted = null };
+        cam with { Follower = follower, Profile = CamProfile.Of(cam.Motion, cam.Drive, follower, cam.Turn.Steps, []), BaseWanted = null };
 }

@@ -67,20 +67,37 @@ internal sealed class TrueEnvelope
         var performance = cam.Motion.Machine.Performance;
         var samples = cam.Profile.Samples;
         var step = 0;
-        foreach (var crank in cam.Corners)
+        foreach (var (crank, drop) in cam.Corners.Select(c => (Crank: c, Drop: (DropFace?)null)).Concat(cam.Profile.Drops.Select(d => (Crank: d.Fall.From, Drop: (DropFace?)d))).OrderBy(c => c.Crank))
         {
             for (; step < samples.Length && performance.At(step) < crank - AtCorner; step++)
             {
-                all.Add(new(samples[step], step));
+                Add(cam, step);
             }
 
             var isAtStep = step < samples.Length && performance.At(step) < crank + AtCorner;
-            AddCorner(cam, crank, isAtStep ? step++ : None);
+            if (drop is null)
+            {
+                AddCorner(cam, crank, isAtStep ? step++ : None);
+            }
+            else
+            {
+                all.AddRange(drop.Samples().Select(s => new Place(s, None)));
+                step += isAtStep ? 1 : 0;
+            }
         }
 
         for (; step < samples.Length; step++)
         {
-            all.Add(new(samples[step], step));
+            Add(cam, step);
+        }
+    }
+
+    // What rides over a tip is put in with the face below it.
+    private void Add(CamDefinition cam, int step)
+    {
+        if (!cam.Profile.IsOnTip(step))
+        {
+            all.Add(new(cam.Profile.Samples[step], step));
         }
     }
 

@@ -1,7 +1,7 @@
 namespace Jackwork.Checks;
 
 /// <summary>How hard a follower is thrown at the design's crank speed, and jumps of its speed.</summary>
-/// <remarks>a = q'' w^2 at the follower's point. A follower held by its weight leaves its cam at 9.8 m/s^2; half of that is the usual limit (common practice, no source). One that its cam drives both ways can't leave it.</remarks>
+/// <remarks>a = q'' w^2 at the follower's point. A follower held by its weight leaves its cam at 9.8 m/s^2; half of that is the usual limit (common practice, no source). One that its cam drives both ways can't leave it, and one that falls has left it.</remarks>
 internal sealed class AccelerationCheck : ICheck
 {
     public string Name => "acceleration";
@@ -24,7 +24,7 @@ internal sealed class AccelerationCheck : ICheck
             var (most, step) = (0.0, 0);
             for (var i = 0; i < q.Length; i++)
             {
-                if (Math.Abs(q[i].Second) > most)
+                if (Math.Abs(q[i].Second) > most && !cam.DropsAt(proof.At(i)))
                 {
                     (most, step) = (Math.Abs(q[i].Second), i);
                 }

@@ -27,6 +27,9 @@ public sealed class Limits(LimitsSpec? given)
     /// <summary>Largest follower acceleration, mm/s^2.</summary>
     public double Acceleration { get; } = 1000 * (given?.Acceleration ?? 5);
 
+    /// <summary>Largest speed of a follower that lands, mm/s.</summary>
+    public double Landing { get; } = 1000 * (given?.Landing ?? 0.6);
+
     /// <summary>Least clearance between parts, mm.</summary>
     public double Clearance { get; } = given?.Clearance ?? 0.5;
 

@@ -49,6 +49,14 @@ public sealed record CamSpec
     [Key("A second flat face, which makes a yoke round the disc.")]
     public YokeSpec? Yoke { get; init; }
 
+    /// <summary>The spring that pulls the follower back.</summary>
+    [Key("A spring that pulls the follower back onto the cam.")]
+    public ReturnSpringSpec? ReturnSpring { get; init; }
+
+    /// <summary>Coefficient of friction of what falls.</summary>
+    [Key("Where the cam drops its follower: coefficient of friction in the joints of all that falls with it; 0.2 if not given.", Min = 0, Max = 1)]
+    public double? Friction { get; init; }
+
     /// <summary>Whether it drives its follower both ways.</summary>
     internal bool IsPositive => Groove is not null || Second is not null || Yoke is not null;
 

@@ -50,6 +50,10 @@ public sealed record LimitsSpec
     [Key("Largest error of an acted sliding member when the machine runs on the cams as cut; 0.05 if not given.", Unit = "mm", Min = 0.001, Max = 10)]
     public double? ErrorSliding { get; init; }
 
+    /// <summary>Largest speed of a follower that lands on its cam, m/s.</summary>
+    [Key("Largest speed at which a follower that was dropped lands on its cam; 0.6 if not given, what a free fall of 18 mm gives.", Unit = "m/s", Min = 0.01, Max = 10)]
+    public double? Landing { get; init; }
+
     /// <summary>Least clearance between parts, mm.</summary>
     [Key("Least clearance between parts that are not meant to touch; 0.5 if not given.", Unit = "mm", Min = 0, Max = 20)]
     public double? Clearance { get; init; }

@@ -30,7 +30,7 @@ public sealed record MoveText
     public double? By { get; init; }
 
     /// <summary>Motion law.</summary>
-    [Key("Motion law; `modified-sine` if not given.", Words = "constant-velocity parabolic harmonic cycloidal modified-sine modified-trapezoid polynomial-345 polynomial-4567 quintic curve")]
+    [Key("Motion law; `modified-sine` if not given. With `drop` the cam lets the member go, which falls to `reach`.", Words = "drop constant-velocity parabolic harmonic cycloidal modified-sine modified-trapezoid polynomial-345 polynomial-4567 quintic curve")]
     public string? Law { get; init; }
 
     /// <summary>Number of strokes out and back.</summary>

@@ -5,6 +5,7 @@ using Jackwork.Cams;
 using Jackwork.Checks;
 using Jackwork.Cords;
 using Jackwork.Differentials;
+using Jackwork.Drops;
 using Jackwork.Eccentrics;
 using Jackwork.Geneva;
 using Jackwork.Guides;
@@ -43,6 +44,7 @@ internal sealed record MechanismKind(string List, Func<Proof, IEnumerable<Mechan
         Driven<PartialGearDrive>("partialGears", (m, d) => new PartialGearWork(m, d)),
         new("guides", proof => Enumerable.Range(0, proof.Machine.Members.Count).Where(m => proof.Machine.Members[m].Joint.Kind == JointKind.Guide).Select(m => new GuideWork(proof.Machine, m))),
         new("positiveCams", PositiveCamWork.Of),
+        new("drops", DropWork.Of),
         new("barrels", BarrelWork.Of),
         Driven<PinWheelDrive>("pinWheels", (m, d) => new PinWheelWork(m, d)),
         new("cords", proof => proof.Machine.Drives.OfType<CordDrive>().Select(d => new CordWork(proof, d))),

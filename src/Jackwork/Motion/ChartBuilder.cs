@@ -53,7 +53,7 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
                 continue;
             }
 
-            if (chart is not null)
+            if (chart is not null && MayDrop(timing, shaft, cam, path))
             {
                 acted.Add(new(member, shaft, turns[shaft]!.Value.Numerator.Sign, chart, chain, cam));
             }
@@ -85,6 +85,25 @@ internal sealed class ChartBuilder(DesignSpec spec, IReadOnlyList<Member> member
         }
 
         return true;
+    }
+
+    // Whether the cam can let its follower go where a move asks for that; else noted.
+    private bool MayDrop(TimingSpec timing, int shaft, FollowerDrive cam, string path)
+    {
+        var move = timing.Moves.ToList().FindIndex(m => m.Law == Timing.Laws.MotionLaws.Drop);
+        var (what, remedy) = move < 0 ? ("", "")
+            : cam is not CamDrive { Spec: var spec } ? ($"the barrel cam of '{names[cam.Driven]}' leads its roller both ways and can't drop it", "Use a plate cam with a roller or round end, or another law")
+            : spec.IsPositive ? ($"the cam of '{names[cam.Driven]}' brings its follower back and can't drop it", $"Remove {(spec.Groove is not null ? "'groove'" : spec.Second is not null ? "'second'" : "'yoke'")} from it, or give another law")
+            : spec.Follower.Flat is not null ? ($"the follower '{names[cam.Driven]}' has a flat face, which the tip of the cam holds up until it has slid out from under it: it lets it down and does not drop it", "Give it a roller or a round end, or give another law")
+            : !ShaftTurn.IsEven(drives!, cam.Driver) ? ($"'{names[cam.Driver]}', which carries the cam, does not turn evenly, and a drop on such a shaft is not worked out", "Put the cam on a shaft that turns evenly")
+            : !ShaftTurn.IsEven(drives!, shaft) ? ($"the chart runs over '{names[shaft]}', which does not turn evenly, and a drop on such a shaft is not worked out", "Let the chart run over the shaft that carries the cam")
+            : ("", "");
+        if (what.Length > 0)
+        {
+            problems.Add($"{path}.moves.{move + 1}.law", what, remedy);
+        }
+
+        return what.Length == 0;
     }
 
     private int Shaft(string name, string path)

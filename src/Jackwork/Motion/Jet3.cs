@@ -49,6 +49,10 @@ public readonly record struct Jet3(Jet X, Jet Y, Jet Z)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Jet3 operator -(Jet3 a, Jet3 b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
 
+    /// <summary>Product with a constant.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Jet3 operator *(double k, Jet3 a) => new(k * a.X, k * a.Y, k * a.Z);
+
     /// <summary>A constant vector times a jet.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Jet3 Along(Vec3 v, Jet k) => new(v.X * k, v.Y * k, v.Z * k);

@@ -64,7 +64,8 @@ internal sealed class Pass
     /// <param name="crank">Crank angle, rad.</param>
     /// <param name="before">At a corner of a chart, which side's speed is taken.</param>
     /// <param name="given">Coordinates by member, for the members whose source is given.</param>
-    public void Go(double crank, bool before = false, ReadOnlySpan<double> given = default)
+    /// <param name="varied">A given member whose coordinate is then the variable of the derivatives, in place of the crank angle; none by default.</param>
+    public void Go(double crank, bool before = false, ReadOnlySpan<double> given = default, int varied = Act.None)
     {
         var advance = crank - Crank;
         for (var i = 0; i < acts.Length; i++)
@@ -83,10 +84,10 @@ internal sealed class Pass
                     state = joint.At(before ? act.Chart!.Evaluate(turned, Side.Before) : act.Chart!.Evaluate(turned));
                     break;
                 case Source.Crank:
-                    state = joint.At(Jet.Variable(crank));
+                    state = joint.At(varied == Act.None ? Jet.Variable(crank) : Jet.Constant(crank));
                     break;
                 default:
-                    state = joint.At(Jet.Constant(given[act.Member]));
+                    state = joint.At(act.Member == varied ? Jet.Variable(given[act.Member]) : Jet.Constant(given[act.Member]));
                     break;
             }
         }

@@ -11,7 +11,10 @@ namespace Jackwork.Parts;
 internal static class LeverParts
 {
     /// <summary>Sizes unless given, mm (common practice, no source).</summary>
-    private const double Thickness = 6, Width = 9, Axle = 4, PinDiameter = 3;
+    private const double Thickness = 6, Width = 9, PinDiameter = 3;
+
+    /// <summary>Diameter of a lever's axle unless given, mm (common practice, no source).</summary>
+    public const double Axle = 4;
 
     /// <summary>Diameter of a slide's rod unless given, mm (common practice, no source).</summary>
     public const double SlideRod = 5;

@@ -25,6 +25,11 @@ internal static class BeatsCheck
             problems.Add(i, $"Move {i + 1} has {n} beats of the law 'curve', whose points fit one single move.", "Leave beats out, or give it a law without points.");
         }
 
+        if (m.Law == MotionLaws.Drop)
+        {
+            problems.Add(i, $"Move {i + 1} has {n} beats of the law 'drop', but a stroke back can't fall.", "Give each rise and each drop as a move of its own.");
+        }
+
         if (MotionLaws.Find(m.Law) is null && (m.SpeedIn ?? m.SpeedOut) is { } speed)
         {
             problems.Add(i, $"Move {i + 1} has {n} beats and an end speed of {ProblemSink.N(speed)} {problems.SpeedUnit}, but beats begin and end at rest.", "Leave the speed out.");

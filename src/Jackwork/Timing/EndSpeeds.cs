@@ -49,6 +49,11 @@ internal readonly record struct EndSpeeds(double? In, double? Out)
 
     private static (double? Out, double? In) Join(MoveEnd left, MoveEnd right, ProblemSink problems)
     {
+        if (left.Lands)
+        {
+            return (left.Speed, FromLanding(left, right, problems));
+        }
+
         if ((left.Speed ?? right.Speed) is not { } speed)
         {
             var through = Through(left.Move, right.Move);
@@ -56,12 +61,24 @@ internal readonly record struct EndSpeeds(double? In, double? Out)
         }
 
         var (l, r) = (left.Speed ?? speed, right.Speed ?? speed);
-        if (Math.Abs(l - r) > SameSpeed && !(left.MayJump && right.MayJump))
+        if (Math.Abs(l - r) > SameSpeed && !(left.MayJump && (right.MayJump || right.LetsGo)))
         {
             Refuse(left, right, l, r, problems);
         }
 
         return (l, r);
+    }
+
+    // What has landed lies still, so the next move begins at rest.
+    private static double FromLanding(MoveEnd left, MoveEnd right, ProblemSink problems)
+    {
+        var speed = right.Speed ?? 0;
+        if (Math.Abs(speed) > SameSpeed)
+        {
+            problems.Add(right.Move.Index, $"Move {right.Move.Index + 1} begins at {ProblemSink.N(speed)} {problems.SpeedUnit} where move {left.Move.Index + 1} has just dropped, but what has landed lies still.", $"Let move {right.Move.Index + 1} begin from rest, with a law such as '{MotionLaws.Default.Name}'.");
+        }
+
+        return speed;
     }
 
     private static double Through(PlacedMove left, PlacedMove right)
@@ -88,7 +105,8 @@ internal readonly record struct EndSpeeds(double? In, double? Out)
         var at = $"at {ProblemSink.N(right.Angle)} deg move {left.Move.Index + 1} arrives at {ProblemSink.N(l)} {problems.SpeedUnit} and move {right.Move.Index + 1} leaves at {ProblemSink.N(r)}";
         if ((right.IsAtRest ? right : left.IsAtRest ? left : null) is { } resting)
         {
-            problems.Add(resting.Move.Index, $"Move {resting.Move.Index + 1} ('{resting.Move.Move.Law}') is at rest at its ends, but {at}.", $"Leave a dwell between them, or let move {resting.Move.Index + 1} be a single move of law 'quintic', which takes the speed over.");
+            var remedy = resting.Move.IsDrop ? $"Let move {left.Move.Index + 1} come to rest at its end." : $"Leave a dwell between them, or let move {resting.Move.Index + 1} be a single move of law 'quintic', which takes the speed over.";
+            problems.Add(resting.Move.Index, $"Move {resting.Move.Index + 1} ('{resting.Move.Move.Law}') is at rest {(resting.Move.IsDrop ? "where it begins" : "at its ends")}, but {at}.", remedy);
         }
         else
         {

@@ -12,6 +12,9 @@ internal sealed record PlacedMove(int Index, MoveSpec Move, double Start, double
     /// <summary>The law, where it is a normalised one.</summary>
     public MotionLaw? Law { get; } = MotionLaws.Find(Move.Law);
 
+    /// <summary>Whether the member falls.</summary>
+    public bool IsDrop => Move.Law == MotionLaws.Drop;
+
     /// <summary>Position after the move, degrees or mm: beats come back.</summary>
     public double End => Move.Beats is null ? Target : Start;
 

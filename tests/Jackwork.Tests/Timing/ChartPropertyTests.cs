@@ -12,7 +12,7 @@ namespace Jackwork.Tests.Timing;
 public sealed class ChartPropertyTests
 {
     // Laws that begin and end at rest, so that any two may touch.
-    private static readonly string[] AtRest = [.. MotionLaws.Names.Where(n => n != "constant-velocity")];
+    private static readonly string[] AtRest = [.. MotionLaws.Names.Where(n => n is not ("constant-velocity" or "drop"))];
 
     private static readonly Gen<MoveSpec> Move = Gen.Select(
         Gen.Int[0, AtRest.Length - 1].Select(i => AtRest[i]), Gen.Double[-40, 40], Gen.Bool, Gen.Int[0, 4], Gen.Double[0, 0.2], Gen.Double[0.45, 0.95], Gen.Double[-40, 40],

@@ -17,12 +17,15 @@ public sealed class LawPropertyTests
         var law = MotionLaws.Find(name)!;
         Assert.Equal(0, law.At(0).S, 1e-15);
         Assert.Equal(1, law.At(1).S, 1e-15);
-        Assert.Equal(law.EndSpeed, law.At(0).V, 1e-14);
+        Assert.Equal(law.StartSpeed, law.At(0).V, 1e-14);
         Assert.Equal(law.EndSpeed, law.At(1).V, 1e-14);
     }
 
+    // A fall has no mirror: nothing falls up.
+    public static TheoryData<string> Mirrored => [.. MotionLaws.All.Where(l => l is not Drop).Select(l => l.Name)];
+
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(Mirrored))]
     public void IsSymmetric(string name) => Gen.Double[0, 1].Where(t => t != 0.5).Sample(t =>
     {
         var (here, there) = (MotionLaws.Find(name)!.At(t), MotionLaws.Find(name)!.At(1 - t));

@@ -14,6 +14,7 @@ internal static class NewMember
         CamStarter.Plate,
         CamStarter.Groove,
         CamStarter.Conjugate,
+        CamStarter.Drop,
         new YokeStarter(),
         new BarrelStarter(),
         new EccentricStarter(),
@@ -69,8 +70,9 @@ internal static class NewMember
     /// <param name="name">The member.</param>
     /// <param name="shaft">The shaft whose turn it covers.</param>
     /// <param name="slides">Whether the member slides: then 8 mm out, else 10 degrees.</param>
-    public static TextEdit Chart(string text, string name, string shaft, bool slides) => DesignText.Add(
-        text, "timing", name, $"{{over: {shaft}, moves: [{{from: 60, to: 150, reach: {(slides ? 8 : 10)}}}, {{from: 210, to: 300, reach: rest}}]}}");
+    /// <param name="law">Law of the move back; null for the usual one.</param>
+    public static TextEdit Chart(string text, string name, string shaft, bool slides, string? law = null) => DesignText.Add(
+        text, "timing", name, $"{{over: {shaft}, moves: [{{from: 60, to: 150, reach: {(slides ? 8 : 10)}}}, {{from: 210, to: 300, reach: rest{(law is null ? "" : $", law: {law}")}}}]}}");
 
     private static string? Refusal(Starter starter, StartSite site, bool slides) =>
         starter.NeedsShaft && !site.IsShaft ? $"'{site.Name}' doesn't go round; {starter.Words} {(starter.Key == "gear" ? "need" : "needs")} a driver that wheels tie to the crank"

@@ -21,7 +21,10 @@ public abstract class MotionLaw
     /// <summary>Greatest jerk by size, as a multiple of h (w / b)^3.</summary>
     public abstract double Cj { get; }
 
-    /// <summary>Speed at both ends, as a multiple of h w / b: 0 for a law that begins and ends at rest.</summary>
+    /// <summary>Speed at the beginning, as a multiple of h w / b: 0 for a law that begins at rest.</summary>
+    public virtual double StartSpeed => EndSpeed;
+
+    /// <summary>Speed at the end, as a multiple of h w / b: 0 for a law that ends at rest.</summary>
     public virtual double EndSpeed => 0;
 
     /// <summary>Times strictly between 0 and 1 at which the acceleration jumps, rising.</summary>

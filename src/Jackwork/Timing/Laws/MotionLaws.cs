@@ -12,9 +12,13 @@ public static class MotionLaws
     /// <summary>Name of the smooth curve through given points; see <see cref="QuinticSpline"/>.</summary>
     public const string Curve = "curve";
 
+    /// <summary>Name of the fall of a member that its cam lets go; see <see cref="Laws.Drop"/>.</summary>
+    public const string Drop = "drop";
+
     /// <summary>Every normalised law, rougher ones first.</summary>
     public static IReadOnlyList<MotionLaw> All { get; } =
     [
+        new Drop(),
         new ConstantVelocity(),
         new Parabolic(),
         new Harmonic(),

@@ -26,8 +26,10 @@ internal sealed class CamStarter : Starter
 
     private readonly string stem;
 
-    private CamStarter(string key, string words, Func<Place, string> more, double outside = 0, double behind = 4, double ahead = 12, string stem = "") =>
-        (this.key, this.words, this.more, this.outside, this.behind, this.ahead, this.stem) = (key, words, more, outside, behind, ahead, stem);
+    private readonly string? law;
+
+    private CamStarter(string key, string words, Func<Place, string> more, double outside = 0, double behind = 4, double ahead = 12, string stem = "", string? law = null) =>
+        (this.key, this.words, this.more, this.outside, this.behind, this.ahead, this.stem, this.law) = (key, words, more, outside, behind, ahead, stem, law);
 
     /// <summary>A cam that weight or a spring keeps its follower on.</summary>
     public static CamStarter Plate => new("cam", "a cam", _ => "");
@@ -37,6 +39,9 @@ internal sealed class CamStarter : Starter
 
     /// <summary>Two discs that drive it both ways.</summary>
     public static CamStarter Conjugate => new("second", "a pair of conjugate cams", Second, outside: Farther, ahead: 12 + Beside);
+
+    /// <summary>One that lifts its follower and lets it fall.</summary>
+    public static CamStarter Drop => new("drop", "a drop cam", _ => "", law: Timing.Laws.MotionLaws.Drop);
 
     /// <inheritdoc/>
     public override string Key => key;
@@ -58,7 +63,7 @@ internal sealed class CamStarter : Starter
         ShaftTurn.IsEven(site.Work.Machine.Drives, site.Driver) ? null : $"'{site.Name}' does not turn evenly; a cam needs a driver that turns evenly";
 
     /// <inheritdoc/>
-    public override TextEdit Finish(TextEdit added, string name, StartSite site, bool slides) => NewMember.Chart(added.Text, name, site.Name, slides);
+    public override TextEdit Finish(TextEdit added, string name, StartSite site, bool slides) => NewMember.Chart(added.Text, name, site.Name, slides, law);
 
     /// <inheritdoc/>
     public override string Text(StartSite site, bool slides)
