@@ -6,7 +6,7 @@ using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Shop.Cutting;
 using Jackwork.Shop.Writers;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Jackwork.Tests.Shop;
 using Jackwork.Worms;
 using Xunit;
@@ -17,7 +17,7 @@ namespace Jackwork.Tests.Bevels;
 /// <summary>The organ grinder: what is written for its bevel wheels, worm and belt, read back by ezdxf and shapely.</summary>
 public sealed class GrinderTests
 {
-    private static readonly Lazy<Proof> Piece = new(() => Proof.Of(Of(ExampleFolder.Text("grinder"))));
+    private static readonly Lazy<Proof> Piece = new(() => Proof.Of(Of(ExampleFiles.Text("grinder"))));
 
     // Loops on the layer to cut, arcs in short chords: area, length, middle's height, how often they touch themselves.
     private const string Loops = """
@@ -98,7 +98,7 @@ public sealed class GrinderTests
     [Trait("Proof", "property")]
     public void TheExampleHasNoFaultAndOneSpoiledIsFound()
     {
-        var text = ExampleFolder.Text("grinder");
+        var text = ExampleFiles.Text("grinder");
         Assert.DoesNotContain(Verdict.Of(Piece.Value).Findings, f => f.Level < Level.Note);
         foreach (var (from, to, check) in new[] { ("[36, 80, 0]", "[36, 80, 2]", "bevel"), ("[-12, 79, 0]", "[-12, 81, 0]", "worm"), ("cutter: 2", "cutter: 4", "worm-cutter"), ("[32, 16]", "[62, 36]", "belt") })
         {

@@ -14,8 +14,11 @@ internal static class ExampleFiles
     /// <summary>The same, for theories.</summary>
     public static TheoryData<string> All => [.. Names];
 
+    /// <summary>The folder of an example.</summary>
+    public static string FolderOf(string name) => Path.Combine(Root, "examples", name);
+
     /// <summary>Path of an example's design file.</summary>
-    public static string PathOf(string name) => Path.Combine(Root, "examples", name, "design.yaml");
+    public static string PathOf(string name) => Path.Combine(FolderOf(name), "design.yaml");
 
     /// <summary>Text of an example's design file.</summary>
     public static string Text(string name) => File.ReadAllText(PathOf(name));

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using Jackwork.Tests.Design;
 using Xunit;
 
 namespace Jackwork.Tests.Examples;
@@ -15,7 +16,7 @@ internal static class NodeScript
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-            WorkingDirectory = System.IO.Path.GetFullPath(System.IO.Path.Combine(ExampleFolder.Path("keeper"), "..", "..", "tests", "npm")),
+            WorkingDirectory = System.IO.Path.GetFullPath(System.IO.Path.Combine(ExampleFiles.FolderOf("keeper"), "..", "..", "tests", "npm")),
         };
         using var run = Process.Start(start)!;
         var errors = run.StandardError.ReadToEndAsync();

@@ -4,7 +4,7 @@ using Jackwork.Checks;
 using Jackwork.Parts;
 using Jackwork.Shop.Package;
 using Jackwork.Shop.Writers;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Jackwork.Tests.Shop;
 using Xunit;
 using static Jackwork.Tests.Motion.Machines;
@@ -60,7 +60,7 @@ public sealed class SectorMachineTests
     [Trait("Proof", "independent")]
     public void TheSheetsOfTheHarbourPilotRollWithoutCuttingIn()
     {
-        var proof = Proof.Of(Of(ExampleFolder.Text("harbour-pilot")));
+        var proof = Proof.Of(Of(ExampleFiles.Text("harbour-pilot")));
         var profiles = Profiles.Of(proof);
         string Sheet(string name) => DxfWriter.Write(profiles.Single(p => p.Name == name).Draw());
         var sector = proof.Gears.Single().DriverSector!;
@@ -90,7 +90,7 @@ public sealed class SectorMachineTests
     [Trait("Proof", "closed form")]
     public void TheTeethFollowTheSwing()
     {
-        var sector = Proof.OfMotion(Of(ExampleFolder.Text("harbour-pilot"))).Gears.Single().DriverSector!;
+        var sector = Proof.OfMotion(Of(ExampleFiles.Text("harbour-pilot"))).Gears.Single().DriverSector!;
         Assert.Equal(20, Deg(sector.Most - sector.Least), 0.01);
         Assert.InRange(sector.Needed, 4, 6);
         Assert.Equal(sector.Needed + 2, sector.Sector!.Teeth);

@@ -6,7 +6,7 @@ using Jackwork.Parts;
 using Jackwork.Shop.Package;
 using Jackwork.Shop.Writers;
 using Jackwork.Solids;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Jackwork.Tests.Shop;
 using Xunit;
 using static Jackwork.Tests.Motion.Machines;
@@ -75,7 +75,7 @@ public sealed class GenevaPartTests
     [Trait("Proof", "property")]
     public void TheExampleHasNoFaultAndAWheelSpoiledIsFound()
     {
-        var text = ExampleFolder.Text("gardener");
+        var text = ExampleFiles.Text("gardener");
         Assert.DoesNotContain(Verdict.Of(Proof.Of(Of(text))).Findings, f => f.Level == Level.Fault);
         var spoiled = Verdict.Of(Proof.Of(Of(text.Replace("slots: 4, pin: 5", "slots: 3, pin: 9", StringComparison.Ordinal)))).Findings;
         Assert.Contains(spoiled, f => f.Level == Level.Fault);

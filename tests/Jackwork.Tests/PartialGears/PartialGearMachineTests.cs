@@ -5,7 +5,7 @@ using Jackwork.Geometry;
 using Jackwork.PartialGears;
 using Jackwork.Parts;
 using Jackwork.Shop.Package;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Jackwork.Tests.Gears;
 using Xunit;
 using static Jackwork.Tests.Motion.Machines;
@@ -110,7 +110,7 @@ public sealed class PartialGearMachineTests
     [Trait("Proof", "closed form")]
     public void TheKioskIsMadeAndTold()
     {
-        var proof = Proof.Of(Of(ExampleFolder.Text("kiosk")));
+        var proof = Proof.Of(Of(ExampleFiles.Text("kiosk")));
         var verdict = Verdict.Of(proof);
         Assert.DoesNotContain(verdict.Findings, f => f.Level == Level.Fault);
         Assert.Equal(["sign-driver", "sign-rim", "sign-wheel", "sign-lock"], Profiles.Of(proof).Select(p => p.Name));

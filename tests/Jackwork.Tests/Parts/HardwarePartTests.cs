@@ -3,7 +3,7 @@ using Jackwork.Checks;
 using Jackwork.Parts;
 using Jackwork.Shop.Package;
 using Jackwork.Solids;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Jackwork.Tests.Stacks;
 using Xunit;
 using Level = Jackwork.Checks.Level;
@@ -252,7 +252,7 @@ public sealed class HardwarePartTests
     [Trait("Proof", "regression")]
     public void The_examples_have_their_hardware_and_every_part_its_process(string example)
     {
-        var proof = SmallPiece.Proof(ExampleFolder.Text(example));
+        var proof = SmallPiece.Proof(ExampleFiles.Text(example));
         var kinds = proof.Assembly.Parts.Select(p => p.Kind).ToHashSet();
         Assert.Superset(new HashSet<PartKind> { PartKind.Grub, PartKind.Bush, PartKind.Washer, PartKind.Screw }, kinds);
         Assert.Equal(example == "keeper", kinds.Contains(PartKind.Guide));

@@ -1,7 +1,6 @@
 using Jackwork.Checks;
 using Jackwork.Motion;
 using Jackwork.Tests.Design;
-using Jackwork.Tests.Examples;
 using Xunit;
 
 namespace Jackwork.Tests.Parts;
@@ -12,7 +11,7 @@ public sealed class SpoiledTests
 {
     private static IReadOnlyList<Finding> Findings(string example, string old, string spoiled)
     {
-        var text = ExampleFolder.Text(example);
+        var text = ExampleFiles.Text(example);
         Assert.Contains(old, text, StringComparison.Ordinal);
         var machine = MachineBuilder.Build(text.Replace(old, spoiled, StringComparison.Ordinal));
         Assert.Empty(machine.Problems);
@@ -23,7 +22,7 @@ public sealed class SpoiledTests
     [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void The_examples_themselves_keep_their_clearance(string example)
     {
-        var proof = Proof.Of(MachineBuilder.Build(ExampleFolder.Text(example)).Machine!);
+        var proof = Proof.Of(MachineBuilder.Build(ExampleFiles.Text(example)).Machine!);
         Assert.DoesNotContain(proof.Clearances, c => !c.IsKept);
         Assert.True(proof.Assembly.Parts.Count >= 20);
     }

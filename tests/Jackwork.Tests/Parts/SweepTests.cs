@@ -4,7 +4,6 @@ using Jackwork.Parts;
 using Jackwork.Checks;
 using Jackwork.Solids;
 using Jackwork.Tests.Design;
-using Jackwork.Tests.Examples;
 using Xunit;
 
 namespace Jackwork.Tests.Parts;
@@ -17,7 +16,7 @@ public sealed class SweepTests
     [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void Rods_end_on_their_pins_and_members_stand_where_the_solver_has_them(string example)
     {
-        var machine = MachineBuilder.Build(ExampleFolder.Text(example)).Machine!;
+        var machine = MachineBuilder.Build(ExampleFiles.Text(example)).Machine!;
         var motion = Jackwork.Motion.Motion.Solve(machine);
         var frames = new BodyFrames(motion);
         foreach (var rod in machine.Drives.OfType<RodDrive>())
@@ -35,7 +34,7 @@ public sealed class SweepTests
     [MemberData(nameof(ExampleFiles.All), MemberType = typeof(ExampleFiles))]
     public void Between_steps_bodies_stand_where_the_solver_has_them_too(string example)
     {
-        var machine = MachineBuilder.Build(ExampleFolder.Text(example)).Machine!;
+        var machine = MachineBuilder.Build(ExampleFiles.Text(example)).Machine!;
         var motion = Jackwork.Motion.Motion.Solve(machine);
         var between = Jackwork.Motion.Motion.Solve(machine, 0.5);
         var frames = new BodyFrames(motion);
@@ -58,7 +57,7 @@ public sealed class SweepTests
     [Fact]
     public void The_sweep_finds_what_a_search_of_every_step_finds()
     {
-        var machine = MachineBuilder.Build(ExampleFolder.Text("nodding-bird").Replace("size: [10, 14]", "size: [6, 8]", StringComparison.Ordinal)).Machine!;
+        var machine = MachineBuilder.Build(ExampleFiles.Text("nodding-bird").Replace("size: [10, 14]", "size: [6, 8]", StringComparison.Ordinal)).Machine!;
         var proof = Proof.Of(machine);
         var frames = new BodyFrames(proof.Motion);
         var parts = proof.Assembly.Parts;
@@ -127,7 +126,7 @@ public sealed class SweepTests
     [Fact]
     public void No_moment_between_steps_is_nearer_than_told()
     {
-        var proof = Proof.Of(MachineBuilder.Build(ExampleFolder.Text("keeper")).Machine!);
+        var proof = Proof.Of(MachineBuilder.Build(ExampleFiles.Text("keeper")).Machine!);
         var frames = new BodyFrames(proof.Motion);
         var seen = proof.Assembly.Parts.Zip(proof.Sweep.Seen).ToDictionary(p => p.First.Name, p => p.Second);
         var worst = 0.0;
@@ -214,7 +213,7 @@ public sealed class SweepTests
     [Fact]
     public void A_name_that_is_no_part_is_told_with_the_nearest_one()
     {
-        var text = ExampleFolder.Text("nodding-bird") + "\napart:\n  - {parts: [lever cam, lever rollr], least: 0.2}\n";
+        var text = ExampleFiles.Text("nodding-bird") + "\napart:\n  - {parts: [lever cam, lever rollr], least: 0.2}\n";
         var f = Assert.Single(Verdict.Of(Proof.Of(MachineBuilder.Build(text).Machine!)).Findings, f => f.Check == "clearance");
         Assert.Equal("lever rollr", f.Subject);
         Assert.Contains("lever roller", f.Advice, StringComparison.Ordinal);

@@ -2,7 +2,7 @@ using Jackwork.Checks;
 using Jackwork.Motion;
 using Jackwork.Shop.Model;
 using Jackwork.Shop.Package;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using SharpGLTF.Schema2;
 
 namespace Jackwork.Tests.Shop;
@@ -22,7 +22,7 @@ internal static class ModelFiles
         {
             if (!Made.TryGetValue(example, out var made))
             {
-                Made.Add(example, made = Make(ExampleFolder.Text(example)));
+                Made.Add(example, made = Make(ExampleFiles.Text(example)));
             }
 
             return made;

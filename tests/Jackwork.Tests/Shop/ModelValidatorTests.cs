@@ -1,7 +1,6 @@
 using Jackwork.Tests.Design;
 using System.Diagnostics;
 using System.Text.Json;
-using Jackwork.Tests.Examples;
 using Xunit;
 
 namespace Jackwork.Tests.Shop;
@@ -32,7 +31,7 @@ public sealed class ModelValidatorTests
     public void A_piece_that_cannot_close_still_gives_a_sound_file()
     {
         // The gull is asked to rise 140 mm, which its rod can't reach.
-        var text = ExampleFolder.Text("keeper").Replace("reach: 40, law: modified-sine", "reach: 140, law: modified-sine", StringComparison.Ordinal);
+        var text = ExampleFiles.Text("keeper").Replace("reach: 40, law: modified-sine", "reach: 140, law: modified-sine", StringComparison.Ordinal);
         var (proof, bytes) = ModelFiles.Make(text);
         Assert.NotEmpty(proof.Motion.Gaps);
         var issues = Validate(bytes).GetProperty("issues");
@@ -60,7 +59,7 @@ public sealed class ModelValidatorTests
             {
                 RedirectStandardOutput = true,
                 RedirectStandardError = true,
-                WorkingDirectory = Path.GetFullPath(Path.Combine(ExampleFolder.Path("keeper"), "..", "..", "tests", "npm")),
+                WorkingDirectory = Path.GetFullPath(Path.Combine(ExampleFiles.FolderOf("keeper"), "..", "..", "tests", "npm")),
             };
             using var run = Process.Start(start)!;
             var errors = run.StandardError.ReadToEndAsync();

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using Jackwork.Cli;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Xunit;
 
 namespace Jackwork.Tests.Shop;
@@ -79,7 +79,7 @@ public sealed class PackageTests : IDisposable
 
     private JsonElement Measured()
     {
-        var code = CommandLine.Run(["make", ExampleFolder.Path("keeper"), "--out", folder], TextWriter.Null, TextWriter.Null, TestContext.Current.CancellationToken);
+        var code = CommandLine.Run(["make", ExampleFiles.FolderOf("keeper"), "--out", folder], TextWriter.Null, TextWriter.Null, TestContext.Current.CancellationToken);
         Assert.Equal(0, code);
         return OutsideReader.Read(Reader, folder);
     }
@@ -123,7 +123,7 @@ public sealed class PackageTests : IDisposable
     [Fact]
     public void An_earlier_package_is_replaced_and_a_folder_with_other_things_is_left_alone()
     {
-        string[] make = ["make", ExampleFolder.Path("nodding-bird"), "--out", folder];
+        string[] make = ["make", ExampleFiles.FolderOf("nodding-bird"), "--out", folder];
         Assert.Equal(0, CommandLine.Run(make, TextWriter.Null, TextWriter.Null, TestContext.Current.CancellationToken));
         var stale = Path.Combine(folder, "stale.txt");
         File.WriteAllText(stale, "left from before");

@@ -9,7 +9,7 @@ using Jackwork.Shop.Package;
 using Jackwork.Shop.Views;
 using Jackwork.Shop.Writers;
 using Jackwork.Solids;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Xunit;
 
 namespace Jackwork.Tests.Shop;
@@ -19,7 +19,7 @@ public sealed class ViewsSheetTests
 {
     private static readonly Lazy<Proof> Keeper = new(() => ProofOf("keeper"));
 
-    private static Proof ProofOf(string example) => Proof.Of(MachineBuilder.Build(ExampleFolder.Text(example)).Machine!);
+    private static Proof ProofOf(string example) => Proof.Of(MachineBuilder.Build(ExampleFiles.Text(example)).Machine!);
 
     // Width: on the left a washer of 0.5 mm and a pan head of 2.4 mm (M3, ISO 7045) outside a board of 9 mm beside the inside's 100, on the right
     // the handle's shaft to 78 + 37.55 and its grip of 35 beyond. Height: from the bottom board's

@@ -4,7 +4,7 @@ using Jackwork.Checks;
 using Jackwork.Shop.Drawings;
 using Jackwork.Shop.Stacks;
 using Jackwork.Shop.Writers;
-using Jackwork.Tests.Examples;
+using Jackwork.Tests.Design;
 using Xunit;
 using Level = Jackwork.Checks.Level;
 
@@ -13,11 +13,11 @@ namespace Jackwork.Tests.Stacks;
 /// <summary>The keeper's stacks are sound, and copies of it spoiled on purpose are found out.</summary>
 public sealed class KeeperStackTests
 {
-    private static readonly Lazy<Proof> Sound = new(() => SmallPiece.Proof(ExampleFolder.Text("keeper")));
+    private static readonly Lazy<Proof> Sound = new(() => SmallPiece.Proof(ExampleFiles.Text("keeper")));
 
     private static IReadOnlyList<Finding> Spoiled(string line, string instead)
     {
-        var text = ExampleFolder.Text("keeper");
+        var text = ExampleFiles.Text("keeper");
         Assert.Contains(line, text, StringComparison.Ordinal);
         return [.. Verdict.Of(SmallPiece.Proof(text.Replace(line, instead, StringComparison.Ordinal))).Findings.Where(f => f.Check.StartsWith("stack-", StringComparison.Ordinal) && f.Level != Level.Note)];
     }
