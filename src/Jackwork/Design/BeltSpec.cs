@@ -53,7 +53,7 @@ public sealed record BeltSpec
     public double? Width { get; init; }
 
     /// <summary>A point of the belt's plane.</summary>
-    [Key("A point of the plane that the belt runs in; that of this member's `through` if not given.", Unit = "mm")]
+    [Key("A point of the plane that the belt runs in; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the belt")]
     public Point3? At { get; init; }
 
     /// <summary>Bores, mm.</summary>
