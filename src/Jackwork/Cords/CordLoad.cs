@@ -8,7 +8,7 @@ namespace Jackwork.Cords;
 
 /// <summary>What the driven member of a cord, and all that hangs on it, asks of the cord at a step: weight, inertia and spring.</summary>
 /// <remarks>
-/// <para>Virtual work: with q the driven's coordinate, x_j the places of masses m_j that move with it, a_j their accelerations, g = 9.80665 m/s^2 up as drawn, F the spring's pull and c its length,</para>
+/// <para>Virtual work: with q the driven's coordinate, x_j the places of masses m_j that stand for the bodies that move with it, a_j their accelerations, g = 9.80665 m/s^2 up as drawn, F the spring's pull and c its length,</para>
 /// <para>  G = sum m_j (a_j + g) . dx_j/dq + F dc/dq</para>
 /// <para>is what the cord must do: N on a slide, N mm on a pivot. a_j = x_j'' w^2 by the jets at the crank's rpm.</para>
 /// <para>With q move the member itself, what sits on it, and what is driven from it, step by step: there dx/dq comes from solving each relation with q as the variable. Left out are rods that float, friction of
@@ -31,11 +31,11 @@ internal sealed class CordLoad
         (machine, this.drive) = (proof.Machine, drive);
         varied = new MemberState[machine.Members.Count];
         var moved = Moved();
-        foreach (var part in proof.Assembly.Parts.Where(p => !p.Body.IsRod && moved.Contains(p.Body.Member)))
+        foreach (var parts in proof.Assembly.Parts.Where(p => !p.Body.IsRod && moved.Contains(p.Body.Member)).GroupBy(p => p.Body.Member))
         {
-            var (m, joint) = (part.Body.Member, machine.Members[part.Body.Member].Joint);
+            var (m, joint) = (parts.Key, machine.Members[parts.Key].Joint);
             var path = Motion.Path.Between(machine.Members, machine.Members[m].Carrier, Member.Case);
-            masses.AddRange(PieceMass.Of(part).Select(p => (m, new CarriedPoint(joint, p.At), path, p.Grams)));
+            masses.AddRange(parts.Select(MassMoments.Of).Aggregate((a, b) => a + b).Points().Select(p => (m, new CarriedPoint(joint, p.At), path, p.Grams)));
         }
 
         if (drive.Spec.Spring is { } spring)

@@ -2,6 +2,7 @@ using CsCheck;
 using Jackwork.Checks;
 using Jackwork.Drops;
 using Jackwork.Motion;
+using Jackwork.Parts;
 using Jackwork.Tests.Design;
 using Jackwork.Tests.Motion;
 using Jackwork.Tests.Timing;

@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
-using Jackwork.Drops;
 using Jackwork.Geometry;
 using Jackwork.Meshes;
 using Jackwork.Parts;
 using Jackwork.Solids;
 using Xunit;
 
-namespace Jackwork.Tests.Drops;
+namespace Jackwork.Tests.Parts;
 
 /// <summary>Second moments against the handbook's: a box m a^2/12, a cylinder m r^2/4 across and m l^2/12 along, a ball m r^2/5, a cone 3 m h^2/80 along and 3 m r^2/20 across (Dubbel, Handbook of Mechanical Engineering, moments of inertia; from memory).</summary>
 [Trait("Proof", "closed form")]
@@ -68,6 +67,29 @@ public sealed class MassMomentsTests
         Assert.Equal(0, s.Centre.DistanceTo(new(3, 3, 3)), 1e-12);
         Assert.Equal(m * (144 / 10.0 - 9), s.Second.XX, 1e-9);
         Assert.Equal(m * (144 / 20.0 - 9), s.Second.XY, 1e-9);
+    }
+
+    // Six points of a sixth each have the body's mass, centre and moments, of any body: of a bar askew, of a ball, of a rod as thin as nothing.
+    [Fact]
+    public void SixPointsStandForABody()
+    {
+        var bar = MassMoments.Of(Of(1000, ConvexPiece.Bar(new(1, 2, 0), 6, new(31, 12, 0), 3, new(2, 3, 5))));
+        foreach (var body in (MassMoments[])[bar, MassMoments.Of(Of(4189, ConvexPiece.Round(new(-4, 9, 2), 10))), new(7, new(1, 2, 3), 5 * Dyad.Of(new(1, -2, 4)))])
+        {
+            var points = body.Points().ToList();
+            var (mass, first, second) = (0.0, default(Vec3), default(Dyad));
+            foreach (var (at, grams) in points)
+            {
+                mass += grams;
+                first += grams * (at - body.Centre);
+                second += grams * Dyad.Of(at - body.Centre);
+            }
+
+            Assert.Equal(body.Mass, mass, 1e-12 * mass);
+            Assert.Equal(0, first.Length, 1e-9);
+            var off = second + -1 * body.Second;
+            Assert.All((double[])[off.XX, off.YY, off.ZZ, off.XY, off.XZ, off.YZ], d => Assert.Equal(0, d, 1e-9 * (second.XX + second.YY + second.ZZ)));
+        }
     }
 
     // Two halves of a box are the box.

@@ -1,6 +1,4 @@
-using Jackwork.Geometry;
-
-namespace Jackwork.Drops;
+namespace Jackwork.Geometry;
 
 /// <summary>A symmetric matrix of three rows.</summary>
 /// <param name="XX">First row, first place.</param>
