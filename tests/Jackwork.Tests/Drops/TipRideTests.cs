@@ -40,8 +40,8 @@ public sealed class TipRideTests
             Assert.True(ride.Centre(q - outward).DistanceTo(x.Tip.Turned(t)) < x.Follower.Radius);
             Assert.True(ride.Centre(q + outward).DistanceTo(x.Tip.Turned(t)) > x.Follower.Radius);
 
-            // Back from the place to the angle, once it is lower than where it began.
-            Assert.True(q * outward >= 0 || Math.Abs(ride.Down(0, x.Sense, q) - Math.Abs(t)) < 1e-6);
+            // On the way down, back from the place to the angle.
+            Assert.True(ride.At(Jet.Variable(t)).First * x.Sense * outward >= 0 || Math.Abs(ride.Down(0, x.Sense, q) - Math.Abs(t)) < 1e-6);
         }
 
         // Beyond it no place of the path touches the tip.
