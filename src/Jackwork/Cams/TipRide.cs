@@ -50,7 +50,10 @@ internal abstract class TipRide(Point2 tip, double radius)
     {
         var centre = Centre(q).FromOrigin;
         var (r, c) = (tip.FromOrigin.Length, centre.Length);
-        return First(t, sense, centre.Angle, (r * r + c * c - radius * radius) / (2 * r * c));
+        var cosine = (r * r + c * c - radius * radius) / (2 * r * c);
+
+        // The tip comes under the roller before it stands in line with its middle, and leaves it after that.
+        return Math.Abs(cosine) <= 1 ? On(sense * (centre.Angle - tip.FromOrigin.Angle - t) + Math.Acos(cosine)) : double.PositiveInfinity;
     }
 
     /// <summary>How far on the tip's direction first stands at an angle from <paramref name="about"/> whose cosine is given, rad.</summary>

@@ -28,7 +28,7 @@ public sealed class TipRideTests
         var ride = TipRide.Of(x.Follower, x.Tip, 0);
         Assert.Equal(0, ride.At(Jet.Constant(0)).Value, 1e-9);
         var passed = ride.Passed(0, x.Sense);
-        Assert.InRange(passed, 1e-3, 1.5);
+        Assert.InRange(passed, 1e-3, Math.PI);
         for (var i = 1; i < 10; i++)
         {
             var t = x.Sense * passed * i / 10;
@@ -40,8 +40,8 @@ public sealed class TipRideTests
             Assert.True(ride.Centre(q - outward).DistanceTo(x.Tip.Turned(t)) < x.Follower.Radius);
             Assert.True(ride.Centre(q + outward).DistanceTo(x.Tip.Turned(t)) > x.Follower.Radius);
 
-            // Back from the place to the angle, once it is lower than where it began.
-            Assert.True(q * outward >= 0 || Math.Abs(ride.Down(0, x.Sense, q) - Math.Abs(t)) < 1e-6);
+            // On the way down, back from the place to the angle.
+            Assert.True(ride.At(Jet.Variable(t)).First * x.Sense * outward >= 0 || Math.Abs(ride.Down(0, x.Sense, q) - Math.Abs(t)) < 1e-6);
         }
 
         // Beyond it no place of the path touches the tip.
