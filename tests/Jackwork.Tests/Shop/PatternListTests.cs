@@ -33,7 +33,7 @@ public sealed partial class PatternListTests
     public void APatternGoesOnceRoundItsCylinder()
     {
         var proof = Proof.Of(MachineBuilder.Build(ExampleFiles.Text("weaver")).Machine!);
-        var rows = PatternList.Write(proof, 3).Split('\n').Skip(1).Where(l => l.Length > 0).Select(l => l.Split(',')).ToList();
+        var rows = PatternList.Write(proof, 3).Split("\r\n").Skip(1).Where(l => l.Length > 0).Select(l => l.Split(',')).ToList();
         Assert.NotEmpty(rows);
         foreach (var row in rows)
         {

@@ -11,7 +11,7 @@ internal sealed class CordStarter : Starter
     private const double Crank = 8, Arm = 25, Rise = 75, Pulley = 20, Beside = (Pulley + 1) / 2, Hang = 55, Spring = 40;
 
     /// <summary>How much longer the member's arm and the piece that hangs down to it are than what the driver moves, so that it stays well off its dead centre.</summary>
-    private const double Spare = 1.5;
+    private const double Spare = 2;
 
     /// <inheritdoc/>
     public override string Key => "cord";
