@@ -20,11 +20,11 @@ namespace Jackwork.Design;
 public sealed record ReturnSpringSpec
 {
     /// <summary>Where it takes hold of the follower, as drawn.</summary>
-    [Key("Where it takes hold of the follower, as drawn.", Unit = "mm", Required = true)]
+    [Key("Where it takes hold of the follower, as drawn.", Unit = "mm", Required = true, Place = "hold of the spring", Rides = Rides.Own)]
     public Point3 At { get; init; }
 
     /// <summary>Where its other end is fixed, as drawn.</summary>
-    [Key("Where its other end is fixed to what carries the follower, as drawn.", Unit = "mm", Required = true)]
+    [Key("Where its other end is fixed to what carries the follower, as drawn.", Unit = "mm", Required = true, Place = "far end of the spring")]
     public Point3 To { get; init; }
 
     /// <summary>Rate, N/mm.</summary>

@@ -1,18 +1,24 @@
+using Jackwork.Cams;
 using Jackwork.Geometry;
 using Jackwork.Motion;
 using Jackwork.Solids;
+using Jackwork.Timing.Laws;
 
 namespace Jackwork.Parts;
 
 /// <summary>Where the bodies of a machine stand over its performance.</summary>
 public sealed class BodyFrames
 {
+    /// <summary>Share of a step within which something happens at its end: rounding.</summary>
+    private const double OnStep = 1e-6;
+
     private readonly Motion.Motion motion;
     private readonly Machine machine;
     private readonly double step;
     private readonly bool[] byFits;
     private readonly bool[] startsAtOnce;
     private readonly Dictionary<int, CordPieces> cords;
+    private readonly Dictionary<(int Member, int Step), double> landings;
 
     /// <summary>The bodies of the machine that was solved.</summary>
     public BodyFrames(Motion.Motion motion)
@@ -21,6 +27,7 @@ public sealed class BodyFrames
         machine = motion.Machine;
         step = machine.Performance.Step;
         cords = machine.Drives.OfType<CordDrive>().ToDictionary(d => d.Driven, d => CordPieces.Of(motion, d));
+        landings = Landings();
         startsAtOnce = [.. machine.Turns.Select((t, m) => t is not null && StartsAtOnce(m))];
         byFits = [.. machine.Turns.Select((t, m) => t is not null && !ShaftTurn.IsEven(machine.Drives, m) && !startsAtOnce[m])];
     }
@@ -133,7 +140,49 @@ public sealed class BodyFrames
             return b.First > 0 ? Math.Max(a.Value, come) : Math.Min(a.Value, come);
         }
 
+        if (landings.Count > 0 && landings.TryGetValue((m, i % q.Length), out var until))
+        {
+            // It falls on as it did at the beginning of the step, to where it rests then.
+            double On(double x) => a.Value + x * step * (a.First + x * step / 2 * a.Second);
+            var fallen = Math.Min(u, until);
+            return On(fallen) + Math.Pow(fallen / until, 3) * (next - On(until));
+        }
+
         return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
+    }
+
+    // Within which steps a member that a cam lets fall comes down, and after which share of the step, above 0 up to 1.
+    private Dictionary<(int Member, int Step), double> Landings()
+    {
+        var found = new Dictionary<(int, int), double>();
+        foreach (var acted in machine.Acted.Where(a => a.Chart.Pieces.Any(p => p.Law == MotionLaws.Drop)))
+        {
+            var rate = Math.Abs(machine.Turns[acted.Shaft]!.Value.Value);
+            var falling = MovedBy(acted.Cam.Driven);
+            foreach (var crank in acted.Chart.Pieces.Where(p => p.Law == MotionLaws.Drop).SelectMany(p => Fall.At(p.To / rate, Math.Tau / rate, machine.Performance.Length)))
+            {
+                var i = (int)Math.Ceiling(crank / step - OnStep) - 1;
+                foreach (var m in falling)
+                {
+                    found[(m, (i + motion.Steps) % motion.Steps)] = crank / step - i;
+                }
+            }
+        }
+
+        return found;
+    }
+
+    // A member and all that is driven from it in turn.
+    private HashSet<int> MovedBy(int member)
+    {
+        HashSet<int> moved = [member];
+        for (var before = 0; before < moved.Count;)
+        {
+            before = moved.Count;
+            moved.UnionWith(machine.Drives.OfType<Relation>().Where(r => r.Drivers.Any(moved.Contains)).Select(r => r.Driven));
+        }
+
+        return moved;
     }
 
     // Whether a member, or a shaft on the way from it to the crank, starts at once.
