@@ -140,18 +140,27 @@ public sealed class BodyFrames
             return b.First > 0 ? Math.Max(a.Value, come) : Math.Min(a.Value, come);
         }
 
+        var speed = a.First;
         if (landings.Count > 0 && landings.TryGetValue((m, i % q.Length), out var until))
         {
-            // It falls on as it did at the beginning of the step, to where it rests then.
-            double On(double x) => a.Value + x * step * (a.First + x * step / 2 * a.Second);
-            var fallen = Math.Min(u, until);
-            return On(fallen) + Math.Pow(fallen / until, 3) * (next - On(until));
+            if (until == 0)
+            {
+                speed = 0;
+            }
+            else
+            {
+                // It falls on as it did at the beginning of the step, to where it rests then.
+                double On(double x) => a.Value + x * step * (a.First + x * step / 2 * a.Second);
+                var fallen = Math.Min(u, until);
+                return On(fallen) + Math.Pow(fallen / until, 3) * (next - On(until));
+            }
         }
 
-        return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * a.First + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
+        return (1 + 2 * u) * (1 - u) * (1 - u) * a.Value + u * (1 - u) * (1 - u) * step * speed + u * u * (3 - 2 * u) * next - u * u * (1 - u) * step * b.First;
     }
 
-    // Within which steps a member that a cam lets fall comes down, and after which share of the step, above 0 up to 1.
+    // Within which steps a member that a cam lets fall comes down, and after which share of the step, above 0 up to 1. Where it does so at a step, that may have
+    // either speed by rounding: the one after has it rest from its beginning, share 0.
     private Dictionary<(int Member, int Step), double> Landings()
     {
         var found = new Dictionary<(int, int), double>();
@@ -165,6 +174,10 @@ public sealed class BodyFrames
                 foreach (var m in falling)
                 {
                     found[(m, (i + motion.Steps) % motion.Steps)] = crank / step - i;
+                    if (crank / step - i > 1 - OnStep)
+                    {
+                        found.TryAdd((m, (i + 1) % motion.Steps), 0);
+                    }
                 }
             }
         }
