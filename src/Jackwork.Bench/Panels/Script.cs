@@ -16,15 +16,20 @@ internal sealed class Script : IAsyncDisposable
     /// <summary>Calls a function of the module, which makes it.</summary>
     public async Task Make(IJSRuntime js, string function, params object?[] arguments)
     {
-        await using var module = await js.InvokeAsync<IJSObjectReference>("import", $"/web/{WebFiles.Version}/bench.js");
-        if (gone)
-        {
-            return;
-        }
-
         try
         {
+            await using var module = await js.InvokeAsync<IJSObjectReference>("import", $"/web/{WebFiles.Version}/bench.js");
+            if (gone)
+            {
+                return;
+            }
+
             made = await module.InvokeAsync<IJSObjectReference>(function, arguments);
+        }
+        catch (JSDisconnectedException)
+        {
+            gone = true;
+            made = null;
         }
         catch (JSException) when (gone)
         {
@@ -38,7 +43,17 @@ internal sealed class Script : IAsyncDisposable
     }
 
     /// <summary>Calls one of its functions.</summary>
-    public ValueTask Call(string name, params object?[] arguments) => made?.InvokeVoidAsync(name, arguments) ?? ValueTask.CompletedTask;
+    public async ValueTask Call(string name, params object?[] arguments)
+    {
+        try
+        {
+            await (made?.InvokeVoidAsync(name, arguments) ?? ValueTask.CompletedTask);
+        }
+        catch (JSDisconnectedException)
+        {
+            made = null;
+        }
+    }
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync()

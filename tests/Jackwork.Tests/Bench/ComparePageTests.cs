@@ -84,11 +84,15 @@ public sealed class ComparePageTests(OpenBench bench) : IClassFixture<OpenBench>
         await Expect(first.Locator(".judged")).ToContainTextAsync("No fault found", PatientWithin);
         await opened.GetByRole(AriaRole.Button, new() { Name = $"Add a mesh to {name}", Exact = true }).ClickAsync();
 
-        // A file chosen in the moment before the page listens is chosen once more, as a hand would.
-        for (var i = 0; i < 30 && await opened.Locator(".mesh strong").CountAsync() == 0; i++)
+        // A file chosen in the moment before the page listens is chosen once more, as a hand would; one that is being read is left in peace.
+        var heard = opened.Locator(".mesh strong, .mesh .fault");
+        for (var i = 0; i < 5 && await heard.CountAsync() == 0; i++)
         {
             await opened.Locator("input[type=file]").SetInputFilesAsync(stl);
-            await Task.Delay(2000, TestContext.Current.CancellationToken);
+            for (var j = 0; j < 100 && await heard.CountAsync() == 0; j++)
+            {
+                await Task.Delay(200, TestContext.Current.CancellationToken);
+            }
         }
 
         await Expect(opened.Locator(".mesh strong")).ToHaveTextAsync("12 triangles", Patient);
