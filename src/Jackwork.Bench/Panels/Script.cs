@@ -24,21 +24,24 @@ internal sealed class Script : IAsyncDisposable
                 return;
             }
 
-            made = await module.InvokeAsync<IJSObjectReference>(function, arguments);
+            try
+            {
+                made = await module.InvokeAsync<IJSObjectReference>(function, arguments);
+            }
+            catch (JSException) when (gone)
+            {
+                // Its place on the page went before it.
+            }
+
+            if (gone)
+            {
+                await Stop();
+            }
         }
         catch (JSDisconnectedException)
         {
-            gone = true;
-            made = null;
-        }
-        catch (JSException) when (gone)
-        {
-            // Its place on the page went before it.
-        }
-
-        if (gone)
-        {
-            await Stop();
+            // The browser has gone, and all that it made with it.
+            (gone, made) = (true, null);
         }
     }
 

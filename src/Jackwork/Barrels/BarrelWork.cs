@@ -16,7 +16,7 @@ namespace Jackwork.Barrels;
 public sealed class BarrelWork(Machine machine, Barrel barrel, AsCutResult result) : Mechanism(machine, barrel.Drive.Driven)
 {
     /// <summary>Bore unless given; room between the drum and what holds the roller; thickness and width of a lever's bar, and its spindle, mm (common practice, no source).</summary>
-    private const double UsualBore = 6, Room = 1.5, Thickness = 6, Width = 9, Axle = 4;
+    private const double Room = 1.5, Thickness = 6, Width = 9, Axle = 4;
 
     private static readonly Material Brass = Material.Named("brass");
 
@@ -35,7 +35,7 @@ public sealed class BarrelWork(Machine machine, Barrel barrel, AsCutResult resul
     public override string Contents => "each barrel cam: the drum's end, and its groove rolled out flat, as a pattern to wrap round it";
 
     /// <summary>Bore of the drum, mm.</summary>
-    public double Bore => spec.Bore ?? UsualBore;
+    public double Bore => spec.BoreDiameter;
 
     /// <summary>Depth of the groove, mm.</summary>
     public double Depth => spec.Radius - Out.Length;
@@ -46,7 +46,7 @@ public sealed class BarrelWork(Machine machine, Barrel barrel, AsCutResult resul
         new($"{Name} drum", barrel.Drive.Driver, Outline.Circle(Point2.Origin, spec.Radius), Plate.On(Shaft), barrel.From, barrel.To)
         {
             Bore = Bore,
-            Hub = new(spec.Hub ?? 2 * Bore, spec.HubLength, spec.HubSide != "behind", spec.Grub),
+            Hub = new(spec.HubDiameter, spec.HubLength, spec.HubSide != "behind", spec.Grub),
             Surface = GroovedDrum.Surface(barrel, Shaft.Through, Shaft.Along, Out.Unit(), Bore / 2, Out.Length),
             Material = Material.Named("beech"),
             Note = FormattableString.Invariant($"drum {2 * spec.Radius:0.##} x {spec.Length:0.##} on {Machine.NameOf(barrel.Drive.Driver)}"),

@@ -81,7 +81,7 @@ public sealed class BeltWork : Mechanism
     public override string Contents => "each pulley or chain wheel: plates to cut; length of the belt and sizes (CSV)";
 
     /// <summary>Bore of a wheel, mm.</summary>
-    public double Bore(int k) => drive.Spec.Bores?[k] ?? GearWork.Bore;
+    public double Bore(int k) => drive.Spec.BoreOf(k);
 
     /// <summary>Working radius of the driver's wheel (0) or the driven's (1), mm.</summary>
     public double Radius(int k) => drive.Spec.Diameters is { } d ? d[k] / 2
@@ -208,7 +208,7 @@ public sealed class BeltWork : Mechanism
     {
         var member = k == 0 ? drive.Driver : drive.Driven;
         var joint = Machine.Members[member].Joint;
-        return (member, joint, Station.Of(joint, Plane.Origin), new(drive.Spec.Hubs?[k] ?? 2 * Bore(k), drive.Spec.HubLength, drive.Spec.HubSide != "behind", drive.Spec.Grub));
+        return (member, joint, Station.Of(joint, Plane.Origin), new(drive.Spec.HubOf(k), drive.Spec.HubLength, drive.Spec.HubSide != "behind", drive.Spec.Grub));
     }
 
     private IEnumerable<Plate> Pulley(int k)

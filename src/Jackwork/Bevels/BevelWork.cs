@@ -68,7 +68,7 @@ public sealed class BevelWork : Mechanism
     public int Shaft(int k) => k == 0 ? drive.Driver : drive.Driven;
 
     /// <summary>Bore of a wheel, mm.</summary>
-    public double Bore(int k) => drive.Spec.Bores?[k] ?? GearWork.Bore;
+    public double Bore(int k) => drive.Spec.BoreOf(k);
 
     /// <summary>What is left between the roots of the small end and the bore, mm.</summary>
     public double Wall(int k) => Wheel(k).Taper * Wheel(k).At(Pair.ConeDistance, Wheel(k).Dedendum).Out - Bore(k) / 2;
@@ -141,7 +141,7 @@ public sealed class BevelWork : Mechanism
         var small = (Along: w.Taper * crown.Along, Out: w.Taper * crown.Out);
         var (root, rootOut) = w.At(w.Taper * Pair.ConeDistance, w.Taper * w.Dedendum);
         (double Station, double Radius)[] profile = [(middle + side * small.Along, small.Out), (middle + side * crown.Along, crown.Out), (middle + side * back.Along, back.Out)];
-        var (hub, hubLength) = (drive.Spec.Hubs?[k] ?? 2 * bore, drive.Spec.HubLength ?? PlateParts.HubLength);
+        var (hub, hubLength) = (drive.Spec.HubOf(k), drive.Spec.HubLength ?? PlateParts.HubLength);
         Point2 At((double Along, double Out) p) => new(middle + side * p.Along, p.Out);
         Point2[] section = [At((root, bore / 2)), At((back.Along, bore / 2)), At(back), At(crown), At(small), At((root, rootOut))];
         return new(Label(k), Shaft(k), [.. side > 0 ? profile : profile.Reverse()], bore)

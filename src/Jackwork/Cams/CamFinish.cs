@@ -29,7 +29,7 @@ internal static class CamFinish
             cam.BaseRadius,
             cam.BaseWanted,
             CamMaker.HubRadius(cam.Drive),
-            CamMaker.Bore(cam.Drive),
+            cam.Drive.Spec.BoreDiameter,
             plane.Station(cam.Drive.Spec.Follower.At),
             cam.Turn.Unlike(cam.Motion, cam.Drive, cam.Falls),
             cam.Corners)

@@ -75,11 +75,8 @@ internal static class CamMaker
         ? profile.MinConcaveRadius - (spec.Follower.Roller ?? spec.Follower.Round!.Value) - (groove.Clearance ?? ReturnMaker.Clearance)
         : double.PositiveInfinity;
 
-    /// <summary>Radius of the hub or collet that the cam must clear, mm: as given, else as large as the bore is wide.</summary>
-    public static double HubRadius(CamDrive drive) => (drive.Spec.Hub ?? 2 * Bore(drive)) / 2;
-
-    /// <summary>Bore of a cam, mm: as given, else 6.</summary>
-    public static double Bore(CamDrive drive) => drive.Spec.Bore ?? 6;
+    /// <summary>Radius of the hub or collet that the cam must clear, mm.</summary>
+    public static double HubRadius(CamDrive drive) => drive.Spec.HubDiameter / 2;
 
     // Crank angles in the cam's first turn where the chart's shaft stands at a jump of speed; where a fall begins and lands is no corner of the cam's.
     private static List<double> Corners(Motion.Motion motion, Acted acted, CamTurn turn, bool drops)

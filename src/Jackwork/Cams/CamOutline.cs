@@ -28,10 +28,9 @@ internal static class CamOutline
 
         foreach (var (points, _) in runs)
         {
-            // A corner leaves a step between runs no longer than the sampling; a line closes it.
-            if (segments.Count > 0 && segments[^1].End != points[0].Point)
+            if (segments.Count > 0)
             {
-                segments.Add(new(segments[^1].End, points[0].Point, 0));
+                Close(segments, points[0].Point);
             }
 
             if (points.Length > 1)
@@ -40,12 +39,21 @@ internal static class CamOutline
             }
         }
 
-        if (segments[^1].End != segments[0].Start)
-        {
-            segments.Add(new(segments[^1].End, segments[0].Start, 0));
-        }
-
+        Close(segments, segments[0].Start);
         return new([.. segments]);
+    }
+
+    // A corner leaves a step between runs no longer than the sampling. A line closes it; one of rounding is drawn into the segment before, as a segment of no length has no direction.
+    private static void Close(List<Segment> segments, Point2 to)
+    {
+        if (segments[^1].End.DistanceTo(to) < Same)
+        {
+            segments[^1] = segments[^1] with { End = to };
+        }
+        else
+        {
+            segments.Add(new(segments[^1].End, to, 0));
+        }
     }
 
     // Splits the loop where its tangent jumps, and where a point comes twice, as it does where one kind of piece ends and another begins.

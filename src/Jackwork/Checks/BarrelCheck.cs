@@ -45,7 +45,7 @@ internal sealed class BarrelCheck : ICheck
         }
 
         var axle = proof.Machine.Members[shaft].Joint;
-        var floor = (spec.At - axle.Through).Across(axle.Along).Length - (spec.Bore ?? 6) / 2;
+        var floor = (spec.At - axle.Through).Across(axle.Along).Length - spec.BoreDiameter / 2;
         if (floor < proof.Limits.Rim)
         {
             yield return new(

@@ -39,7 +39,7 @@ internal sealed class CordSizeCheck : ICheck
                 FormattableString.Invariant($"Take a diameter of {CordSizes.LeastBend * w.Diameter:0.##} mm or more, or a thinner cord"));
         }
 
-        var hole = spec.Drum is null ? spec.Pin ?? CordSizes.UsualPin : spec.Bore ?? CordSizes.UsualBore;
+        var hole = spec.Drum is null ? spec.Pin ?? CordSizes.UsualPin : spec.Bore ?? Design.HubbedSpec.UsualBore;
         var (wall, least) = ((diameter - hole) / 2, proof.Limits.Rim);
         if (wall < least)
         {

@@ -54,7 +54,6 @@ public sealed record WheelChange(string Name, string Part, IReadOnlyList<SizeCha
     {
         var (own, mate) = k == 0 ? (drive.Driver, drive.Driven) : (drive.Driven, drive.Driver);
         var g = drive.Spec;
-        var bore = g.Bores?[k] ?? GearWork.Bore;
         return new(
             $"{(g.Inside && g.Teeth[k] > g.Teeth[1 - k] ? "ring" : "wheel")} of {machine.NameOf(own)} to {machine.NameOf(mate)}",
             FormattableString.Invariant($"{machine.NameOf(own)} wheel {g.Teeth[k]}"),
@@ -63,9 +62,9 @@ public sealed record WheelChange(string Name, string Part, IReadOnlyList<SizeCha
             g.Shift?[k] ?? 0,
             g.PressureAngle ?? Proof.Deg(BasicRack.A.PressureAngle),
             g.Thinning ?? 0,
-            bore,
+            g.BoreOf(k),
             g.Thickness ?? PlateParts.Thickness,
-            g.Hubs?[k] ?? 2 * bore,
+            g.HubOf(k),
             g.HubLength ?? PlateParts.HubLength,
             k == 0 ? work?.DriverSector : work?.DrivenSector,
             (k == 0 ? work?.TeethAt.Driver : work?.TeethAt.Driven) ?? 0);

@@ -78,11 +78,11 @@ internal sealed class CordLoad
             sum += NewtonPerGramMm * grams * (w2 * x.X.Second * d.X.First + (w2 * x.Y.Second + Gravity) * d.Y.First + w2 * x.Z.Second * d.Z.First);
         }
 
-        return drive.Spec.Spring is { } s ? sum + (s.Pull + s.Rate * (Stretch(by).Value - s.At.DistanceTo(s.To))) * Stretch(by).First : sum;
+        return drive.Spec.Spring is { } s && SpringLength(by) is var length ? sum + s.PullAt(length.Value) * length.First : sum;
     }
 
-    /// <summary>What a newton more of the spring's pull adds to G; 0 where there is no spring.</summary>
-    public double SpringShare(ReadOnlySpan<MemberState> by) => drive.Spec.Spring is null ? 0 : Stretch(by).First;
+    /// <summary>What a newton more of the spring's pull adds to G once it is taut, 0 where there is no spring; and how many newtons it takes to make it taut.</summary>
+    public (double Share, double Slack) OfSpring(ReadOnlySpan<MemberState> by) => drive.Spec.Spring is { } s && SpringLength(by) is var length ? (length.First, s.SlackAt(length.Value)) : default;
 
     /// <summary>What a gram more on a driven that slides adds to G; 0 for one that turns.</summary>
     public double GramShare(ReadOnlySpan<MemberState> states, ReadOnlySpan<MemberState> by)
@@ -98,7 +98,7 @@ internal sealed class CordLoad
         return NewtonPerGramMm * (w2 * x.X.Second * d.X.First + (w2 * x.Y.Second + Gravity) * d.Y.First + w2 * x.Z.Second * d.Z.First);
     }
 
-    private Jet Stretch(ReadOnlySpan<MemberState> by) => Jet.Sqrt((springEnd.At(by[drive.Driven]) - drive.Spec.Spring!.To).SquaredLength);
+    private Jet SpringLength(ReadOnlySpan<MemberState> by) => Jet.Sqrt((springEnd.At(by[drive.Driven]) - drive.Spec.Spring!.To).SquaredLength);
 
     private static Jet3 Place(int m, in CarriedPoint point, Motion.Path path, ReadOnlySpan<MemberState> states)
     {

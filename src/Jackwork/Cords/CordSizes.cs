@@ -14,8 +14,8 @@ public static class CordSizes
     /// <summary>Turns on a drum as drawn unless given, and those that must stay on it to hold the end.</summary>
     public const double UsualTurns = 3, GripTurns = 1.5;
 
-    /// <summary>Pin of a pulley unless given, and bore of a drum.</summary>
-    public const double UsualPin = 3, UsualBore = 6;
+    /// <summary>Pin of a pulley unless given, mm.</summary>
+    public const double UsualPin = 3;
 
     /// <summary>Friction unless given: braid in smooth brass or hardwood eyes, brass on steel pins without oil (common practice, no source).</summary>
     public const double UsualFriction = 0.25;

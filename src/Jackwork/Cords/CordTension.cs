@@ -74,8 +74,9 @@ public sealed record CordTension(CordPull Least, CordPull Most, bool EverPulls, 
                 {
                     var more = (least.T - wanted) / shares[least.K];
                     lacking = Math.Abs(more) > Math.Abs(lacking) ? more : lacking;
-                    grams = Need(grams, more, load.GramShare(states, by));
-                    newtons = Need(newtons, more, load.SpringShare(by));
+                    var (share, slack) = load.OfSpring(by);
+                    grams = Need(grams, more, load.GramShare(states, by), 0);
+                    newtons = Need(newtons, more, share, slack);
                 }
             }
 
@@ -91,7 +92,7 @@ public sealed record CordTension(CordPull Least, CordPull Most, bool EverPulls, 
         static double? Said((double Need, bool Helps) found) => found is { Helps: true, Need: > 0 } ? found.Need : null;
     }
 
-    // What is needed at the worst step, as long as it helps at every one.
-    private static (double Need, bool Helps) Need((double Need, bool Helps) before, double more, double share) =>
-        share * more <= 0 ? (before.Need, false) : (Math.Max(before.Need, more / share), before.Helps);
+    // What is needed at the worst step, after the first that does nothing yet, as long as it helps at every one.
+    private static (double Need, bool Helps) Need((double Need, bool Helps) before, double more, double share, double first) =>
+        share * more <= 0 ? (before.Need, false) : (Math.Max(before.Need, first + more / share), before.Helps);
 }

@@ -153,7 +153,7 @@ public sealed class CordWork(Proof proof, CordDrive drive) : Mechanism(proof.Mac
         {
             yield return new($"{name}{disc.What}", lead.Member, Outline.Circle(Point2.Origin, disc.Radius), Plate.On(joint), disc.From, disc.To)
             {
-                Bore = spec.Bore ?? CordSizes.UsualBore,
+                Bore = spec.Bore ?? Design.HubbedSpec.UsualBore,
                 Holes = disc.What.Length == 0 ? [] : [new(new(0, core + d), CordSizes.EyeHole(d))],
                 Shell = (Outline.Circle(Point2.Origin, disc.Radius), []),
                 Material = Pulley,

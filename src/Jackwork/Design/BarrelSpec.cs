@@ -17,7 +17,7 @@ namespace Jackwork.Design;
           - {from: 10, to: 160, reach: 16}
           - {from: 190, to: 340, reach: rest}
     """)]
-public sealed record BarrelSpec
+public sealed record BarrelSpec : HubbedSpec
 {
     /// <summary>The shaft that carries the drum.</summary>
     [Key("The shaft that carries the drum.", Required = true, Refers = Refers.Member)]
@@ -43,27 +43,7 @@ public sealed record BarrelSpec
     [Key("By how much the groove is wider than the roller; 0.1 if not given.", Unit = "mm", Min = 0, Max = 5)]
     public double? Clearance { get; init; }
 
-    /// <summary>Bore, mm.</summary>
-    [Key("Bore of the drum; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
-    public double? Bore { get; init; }
-
-    /// <summary>Hub diameter, mm.</summary>
-    [Key("Diameter of the hub; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
-    public double? Hub { get; init; }
-
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("How far the hub stands out from one end of the drum; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hub.</summary>
     [Key("The end at which the hub stands out: `ahead` along the shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
     public string? HubSide { get; init; }
-
-    /// <summary>Size of the grub screw.</summary>
-    [Key("Size of the grub screw in the middle of the hub; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

@@ -14,7 +14,7 @@ namespace Jackwork.Design;
         pivot: {through: [0, 170, 20], along: x}
         belt: {with: main, diameters: [40, 12.5], crossed: true, round: 3}
     """)]
-public sealed record BeltSpec
+public sealed record BeltSpec : HubbedPairSpec
 {
     /// <summary>The driving member.</summary>
     [Key("The driving member.", Required = true, Refers = Refers.Member)]
@@ -56,30 +56,10 @@ public sealed record BeltSpec
     [Key("A point of the plane that the belt runs in; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the belt")]
     public Point3? At { get; init; }
 
-    /// <summary>Bores, mm.</summary>
-    [Key("Bores of the two wheels; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
-    public IReadOnlyList<double>? Bores { get; init; }
-
-    /// <summary>Hub diameters, mm.</summary>
-    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
-    public IReadOnlyList<double>? Hubs { get; init; }
-
-    /// <summary>Length of the hubs, mm.</summary>
-    [Key("How far the hubs stand out; 8 if not given, 0 for no hubs.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hubs.</summary>
     [Key("The side on which the hubs stand out: `ahead` along each shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
     public string? HubSide { get; init; }
 
-    /// <summary>Size of the grub screws.</summary>
-    [Key("Size of the grub screw in the middle of the hubs; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
     /// <summary>Whether belt and wheels are worked out whole.</summary>
     internal bool IsMade => Round is not null || Flat is not null || Pitch is not null;
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

@@ -15,7 +15,7 @@ namespace Jackwork.Design;
           - {from: 40, to: 140, reach: 9}
           - {from: 220, to: 320, reach: rest}
     """)]
-public sealed record CamSpec
+public sealed record CamSpec : HubbedSpec
 {
     /// <summary>The shaft that carries the cam.</summary>
     [Key("The shaft that carries the cam.", Required = true, Refers = Refers.Member)]
@@ -28,14 +28,6 @@ public sealed record CamSpec
     /// <summary>Base circle radius, mm.</summary>
     [Key("Radius of the base circle, the smallest radius of the outline. Not given: as the follower is drawn. `auto`: the smallest that keeps the limits. Otherwise the follower is set over on its member until it touches this circle.", Unit = "mm", OrWord = "auto", Min = 1, Max = 1000)]
     public NumberOrWord? Base { get; init; }
-
-    /// <summary>Hub diameter, mm.</summary>
-    [Key("Diameter of the hub or collet that the cam must clear; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
-    public double? Hub { get; init; }
-
-    /// <summary>Bore, mm.</summary>
-    [Key("Bore of the cam; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
-    public double? Bore { get; init; }
 
     /// <summary>The groove that the roller runs in.</summary>
     [Key("A groove that drives the roller both ways. One of 'groove', 'second' and 'yoke'; with none of them weight or a spring must keep the follower on its cam.")]
@@ -51,7 +43,7 @@ public sealed record CamSpec
 
     /// <summary>The spring that pulls the follower back.</summary>
     [Key("A spring that pulls the follower back onto the cam.")]
-    public ReturnSpringSpec? ReturnSpring { get; init; }
+    public SpringSpec? Spring { get; init; }
 
     /// <summary>Coefficient of friction of what falls.</summary>
     [Key("Where the cam drops its follower: coefficient of friction in the joints of all that falls with it; 0.2 if not given.", Min = 0, Max = 1)]
@@ -60,23 +52,11 @@ public sealed record CamSpec
     /// <summary>Whether it drives its follower both ways.</summary>
     internal bool IsPositive => Groove is not null || Second is not null || Yoke is not null;
 
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
-
     /// <summary>Thickness of the plate, mm.</summary>
     [Key("Thickness of the plate; 6 if not given.", Unit = "mm", Min = 0.2, Max = 100)]
     public double? Thickness { get; init; }
 
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("How far the hub stands out from one side of the plate; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hub.</summary>
     [Key("The side on which the hub stands out: `ahead` along the shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
     public string? HubSide { get; init; }
-
-    /// <summary>Size of the grub screw.</summary>
-    [Key("Size of the grub screw in the middle of the hub, in line with the timing mark; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
 }

@@ -42,7 +42,7 @@ public sealed record CordSpec
 
     /// <summary>The spring that keeps it taut.</summary>
     [Key("The spring that keeps it taut; weight alone if not given.")]
-    public CordSpringSpec? Spring { get; init; }
+    public SpringSpec? Spring { get; init; }
 
     /// <summary>Breaking strength, N.</summary>
     [Key("Load at which the cord breaks, straight and without knots; 100 for each square of its diameter in mm if not given, as a braid of polyester has.", Unit = "N", Min = 0.1, Max = 100000)]

@@ -15,7 +15,7 @@ namespace Jackwork.Design;
         pivot: {through: [8, 60, 26], along: z}
         coupler: {of: guide, point: [-8, 0, 26]}
     """)]
-public sealed record CouplerSpec
+public sealed record CouplerSpec : HubbedSpec
 {
     /// <summary>The member whose rod this is.</summary>
     [Key("The member that is driven by the rod in question.", Required = true, Refers = Refers.Member)]
@@ -32,24 +32,4 @@ public sealed record CouplerSpec
     /// <summary>Side of the crank disc.</summary>
     [Key("On a shaft: the side of the coupler on which the crank disc stands, along the shaft's direction: `ahead` or `behind` (if not given). The disc's hub stands on its far side.", Words = "ahead behind")]
     public string? Side { get; init; }
-
-    /// <summary>Bore of the crank disc, mm.</summary>
-    [Key("On a shaft: bore of the crank disc; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
-    public double? Bore { get; init; }
-
-    /// <summary>Hub of the crank disc, mm.</summary>
-    [Key("On a shaft: diameter of the crank disc's hub; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
-    public double? Hub { get; init; }
-
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("On a shaft: how far the hub stands out; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
-    /// <summary>Size of the grub screw.</summary>
-    [Key("On a shaft: size of the grub screw in the middle of the hub; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

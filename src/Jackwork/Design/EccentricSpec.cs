@@ -14,7 +14,7 @@ namespace Jackwork.Design;
         pivot: {through: [-40, 40, 14], along: z}
         eccentric: {on: shaft, centre: [8, 40, 14], at: [-35, 64, 14], strap: 34}
     """)]
-public sealed record EccentricSpec
+public sealed record EccentricSpec : HubbedSpec
 {
     /// <summary>The shaft that carries the disc.</summary>
     [Key("The shaft that carries the disc.", Required = true, Refers = Refers.Member)]
@@ -48,27 +48,7 @@ public sealed record EccentricSpec
     [Key("Thickness of the disc, and of strap and roller; 6 if not given.", Unit = "mm", Min = 0.5, Max = 100)]
     public double? Thickness { get; init; }
 
-    /// <summary>Bore, mm.</summary>
-    [Key("Bore of the disc; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
-    public double? Bore { get; init; }
-
-    /// <summary>Hub diameter, mm.</summary>
-    [Key("Diameter of the hub; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
-    public double? Hub { get; init; }
-
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("How far the hub stands out from one side of the disc; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hub.</summary>
     [Key("The side on which the hub stands out: `ahead` along the shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
     public string? HubSide { get; init; }
-
-    /// <summary>Size of the grub screw.</summary>
-    [Key("Size of the grub screw in the middle of the hub; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

@@ -14,7 +14,7 @@ namespace Jackwork.Design;
         pivot: {through: [0, 150, 0], along: y}
         gear: {with: main, teeth: [1, 40], sense: opposite, note: by a worm that is bought}
     """)]
-public sealed record GearSpec
+public sealed record GearSpec : HubbedPairSpec
 {
     /// <summary>The driving member.</summary>
     [Key("The driving member.", Required = true, Refers = Refers.Member)]
@@ -52,10 +52,6 @@ public sealed record GearSpec
     [Key("A worm and its wheel, on shafts that pass each other square.")]
     public WormSpec? Worm { get; init; }
 
-    /// <summary>Bores, mm.</summary>
-    [Key("Bores of the two wheels; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
-    public IReadOnlyList<double>? Bores { get; init; }
-
     /// <summary>Sense on shafts that are not parallel.</summary>
     [Key("On shafts that are not parallel: whether a positive turn of the driver turns this member in the `same` or the `opposite` sense about its own axis. For bevel wheels it follows from where they stand, for a worm it may tell the hand of its thread.", Words = "same opposite")]
     public string? Sense { get; init; }
@@ -68,31 +64,15 @@ public sealed record GearSpec
     [Key("Cuts only a sector of this member's wheel; whole if not given.")]
     public SectorSpec? Sector { get; init; }
 
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
-
     /// <summary>A point of the wheels' plane.</summary>
     [Key("A point of the plane that the wheels run in; that of this member's `through` if not given.", Unit = "mm", Place = "plane of the wheels")]
     public Point3? At { get; init; }
-
-    /// <summary>Hub diameters, mm.</summary>
-    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
-    public IReadOnlyList<double>? Hubs { get; init; }
 
     /// <summary>Thickness of the plate, mm.</summary>
     [Key("Thickness of the plate; 6 if not given.", Unit = "mm", Min = 0.2, Max = 100)]
     public double? Thickness { get; init; }
 
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("How far the hub stands out from one side of the plate; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hub.</summary>
     [Key("The side on which the hub stands out: `ahead` along the shaft's direction (if not given), or `behind`.", Words = "ahead behind")]
     public string? HubSide { get; init; }
-
-    /// <summary>Size of the grub screw.</summary>
-    [Key("Size of the grub screw in the middle of the hubs, in line with the timing mark; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
 }

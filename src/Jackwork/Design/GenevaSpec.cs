@@ -12,7 +12,7 @@ namespace Jackwork.Design;
         pivot: {through: [0, 90, 0], along: z}
         geneva: {from: shaft, slots: 6, pin: 4, pin-towards: [1, -1, 0]}
     """)]
-public sealed record GenevaSpec
+public sealed record GenevaSpec : HubbedPairSpec
 {
     /// <summary>The driving member.</summary>
     [Key("The driving member, which goes round and carries the pin and the locking disc.", Required = true, Refers = Refers.Member)]
@@ -53,24 +53,4 @@ public sealed record GenevaSpec
     /// <summary>Thickness of the plates, mm.</summary>
     [Key("Thickness of each plate; 6 if not given.", Unit = "mm", Min = 1.5, Max = 100)]
     public double? Thickness { get; init; }
-
-    /// <summary>Bores, mm.</summary>
-    [Key("Bores of the driver's plates and of the wheel; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
-    public IReadOnlyList<double>? Bores { get; init; }
-
-    /// <summary>Hub diameters, mm.</summary>
-    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
-    public IReadOnlyList<double>? Hubs { get; init; }
-
-    /// <summary>Length of the hubs, mm.</summary>
-    [Key("How far the hubs stand out; 8 if not given, 0 for no hubs.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
-    /// <summary>Size of the grub screws.</summary>
-    [Key("Size of the grub screw in the middle of the hubs; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

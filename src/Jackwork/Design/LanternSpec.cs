@@ -11,7 +11,7 @@ namespace Jackwork.Design;
         pivot: {through: [0, 104, 0], along: x}
         lantern: {with: shaft, teeth: 24, pins: 8, pin: 5, note: the shaft has the wheel and the mill the lantern}
     """)]
-public sealed record LanternSpec
+public sealed record LanternSpec : HubbedPairSpec
 {
     /// <summary>The driving member.</summary>
     [Key("The driving member.", Required = true, Refers = Refers.Member)]
@@ -57,27 +57,7 @@ public sealed record LanternSpec
     [Key("Thickness of the wheel and of each disc; 6 if not given.", Unit = "mm", Min = 1.5, Max = 100)]
     public double? Thickness { get; init; }
 
-    /// <summary>Bores, mm.</summary>
-    [Key("Bores of the driver's plates and of this member's; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
-    public IReadOnlyList<double>? Bores { get; init; }
-
-    /// <summary>Hub diameters, mm.</summary>
-    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
-    public IReadOnlyList<double>? Hubs { get; init; }
-
-    /// <summary>Length of the hubs, mm.</summary>
-    [Key("How far the hubs stand out; 8 if not given, 0 for no hubs.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hubs.</summary>
     [Key("The side on which the hubs stand out, along the driver's direction: `ahead` (if not given) or `behind`. Of two discs the one on that side has the hub.", Words = "ahead behind")]
     public string? HubSide { get; init; }
-
-    /// <summary>Size of the grub screws.</summary>
-    [Key("Size of the grub screw in the middle of the hubs; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

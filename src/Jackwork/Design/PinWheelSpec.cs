@@ -11,7 +11,7 @@ namespace Jackwork.Design;
         pivot: {through: [40, 100, 0], along: y}
         pin-wheel: {from: shaft, pins: [8, 16], circle: 26, at: [14, 55, 0]}
     """)]
-public sealed record PinWheelSpec
+public sealed record PinWheelSpec : HubbedPairSpec
 {
     /// <summary>The driving member.</summary>
     [Key("The driving member, which goes round.", Required = true, Refers = Refers.Member)]
@@ -44,24 +44,4 @@ public sealed record PinWheelSpec
     /// <summary>Thickness of the plates, mm.</summary>
     [Key("Thickness of each plate; 6 if not given, three times the diameter of the pins with pegs in its rim.", Unit = "mm", Min = 1.5, Max = 100)]
     public double? Thickness { get; init; }
-
-    /// <summary>Bores, mm.</summary>
-    [Key("Bores of the driver's plate and of this member's; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
-    public IReadOnlyList<double>? Bores { get; init; }
-
-    /// <summary>Hub diameters, mm.</summary>
-    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
-    public IReadOnlyList<double>? Hubs { get; init; }
-
-    /// <summary>Length of the hubs, mm.</summary>
-    [Key("How far the hubs stand out; 8 if not given, 0 for no hubs.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
-    /// <summary>Size of the grub screws.</summary>
-    [Key("Size of the grub screw in the middle of the hubs; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

@@ -14,7 +14,7 @@ namespace Jackwork.Design;
         slide: {along: y, through: [90, 60, 0]}
         rack: {with: swing, teeth: 18, module: 2, towards: x}
     """)]
-public sealed record RackSpec
+public sealed record RackSpec : HubbedSpec
 {
     /// <summary>The driving member.</summary>
     [Key("The driving member.", Required = true, Refers = Refers.Member)]
@@ -56,27 +56,7 @@ public sealed record RackSpec
     [Key("Thickness of rack and pinion; 6 if not given.", Unit = "mm", Min = 0.2, Max = 100)]
     public double? Thickness { get; init; }
 
-    /// <summary>Bore of the pinion, mm.</summary>
-    [Key("Bore of the pinion; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
-    public double? Bore { get; init; }
-
-    /// <summary>Diameter of the hub, mm.</summary>
-    [Key("Diameter of the pinion's hub; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
-    public double? Hub { get; init; }
-
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("How far the hub stands out from one side of the pinion; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hub.</summary>
     [Key("The side on which the hub stands out: `ahead` along the pinion's axis (if not given), or `behind`.", Words = "ahead behind")]
     public string? HubSide { get; init; }
-
-    /// <summary>Size of the grub screw.</summary>
-    [Key("Size of the grub screw in the middle of the hub; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

@@ -15,7 +15,7 @@ namespace Jackwork.Design;
         pivot: {through: [0, 100, 0], along: z}
         ratchet: {from: arm, teeth: 24, radius: 30, pawl: [40, 100, 12], hold-towards: y}
     """)]
-public sealed record RatchetSpec
+public sealed record RatchetSpec : HubbedSpec
 {
     /// <summary>The driving member.</summary>
     [Key("The driving member, which swings to and fro about the axis of this member and carries the pawl.", Required = true, Refers = Refers.Member)]
@@ -69,27 +69,7 @@ public sealed record RatchetSpec
     [Key("Thickness of the wheel and the pawls; 6 if not given.", Unit = "mm", Min = 1.5, Max = 100)]
     public double? Thickness { get; init; }
 
-    /// <summary>Bore, mm.</summary>
-    [Key("Bore of the wheel; 6 if not given.", Unit = "mm", Min = 0.5, Max = 200)]
-    public double? Bore { get; init; }
-
-    /// <summary>Hub diameter, mm.</summary>
-    [Key("Diameter of the hub; twice the bore if not given.", Unit = "mm", Min = 1, Max = 500)]
-    public double? Hub { get; init; }
-
-    /// <summary>Length of the hub, mm.</summary>
-    [Key("How far the hub stands out; 8 if not given, 0 for no hub.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
     /// <summary>Side of the hub.</summary>
     [Key("The side on which the hub stands out: `ahead` along this member's direction, or `behind` (if not given).", Words = "ahead behind")]
     public string? HubSide { get; init; }
-
-    /// <summary>Size of the grub screw.</summary>
-    [Key("Size of the grub screw in the middle of the hub; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

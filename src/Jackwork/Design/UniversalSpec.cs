@@ -14,7 +14,7 @@ namespace Jackwork.Design;
         pivot: {through: [120, 72, 0], along: x}
         universal: {from: sloping}
     """)]
-public sealed record UniversalSpec
+public sealed record UniversalSpec : HubbedPairSpec
 {
     /// <summary>The driving shaft.</summary>
     [Key("The driving shaft.", Required = true, Refers = Refers.Member)]
@@ -43,24 +43,4 @@ public sealed record UniversalSpec
     /// <summary>Thickness of the forks' plates, mm.</summary>
     [Key("Thickness of the cheeks and of the disc that joins them; a pin's diameter if not given.", Unit = "mm", Min = 0.5, Max = 50)]
     public double? Thickness { get; init; }
-
-    /// <summary>Bores, mm.</summary>
-    [Key("Bores of the driver's fork and of this member's; 6 and 6 if not given.", Unit = "mm", Count = 2, Min = 0.5, Max = 200)]
-    public IReadOnlyList<double>? Bores { get; init; }
-
-    /// <summary>Hub diameters, mm.</summary>
-    [Key("Diameters of the two hubs; twice the bores if not given.", Unit = "mm", Count = 2, Min = 1, Max = 500)]
-    public IReadOnlyList<double>? Hubs { get; init; }
-
-    /// <summary>Length of the hubs, mm.</summary>
-    [Key("How far the hubs stand out; 8 if not given, 0 for no hubs.", Unit = "mm", Min = 0, Max = 200)]
-    public double? HubLength { get; init; }
-
-    /// <summary>Size of the grub screws.</summary>
-    [Key("Size of the grub screw in the middle of the hubs; M3 if not given.", Words = "M2 M2.5 M3 M4")]
-    public string? Grub { get; init; }
-
-    /// <summary>Free remark.</summary>
-    [Key("Any remark.")]
-    public string? Note { get; init; }
 }

@@ -63,7 +63,7 @@ internal sealed class FallingBodies
     public IReadOnlyList<string> Members => [.. bodies.Where(b => !b.Body.IsRod).Select(b => b.Body.Member).Order().Select(machine.NameOf)];
 
     /// <summary>The spring; null where there is none.</summary>
-    private Design.ReturnSpringSpec? Spring => cam.Spec.ReturnSpring;
+    private Design.SpringSpec? Spring => cam.Spec.Spring;
 
     private int StepBefore => Math.Min((int)(crank / machine.Performance.Step), machine.Performance.Steps - 1);
 
@@ -98,7 +98,7 @@ internal sealed class FallingBodies
         return Spring is { } spring ? (SpringLength(spring).Value, Pull(SpringLength(spring).Value) / Newton) : null;
     }
 
-    private double Pull(double length) => Spring is { } s ? Newton * Math.Max(0, s.Preload + (s.Rate ?? 0) * (length - s.At.DistanceTo(s.To))) : 0;
+    private double Pull(double length) => Newton * (Spring?.PullAt(length) ?? 0);
 
     private void Go(double q)
     {
@@ -123,7 +123,7 @@ internal sealed class FallingBodies
         return forward;
     }
 
-    private Jet SpringLength(Design.ReturnSpringSpec s)
+    private Jet SpringLength(Design.SpringSpec s)
     {
         var carrier = machine.Members[cam.FollowerMember].Carrier;
         return Jet.Sqrt((Carried(cam.FollowerMember, s.At) - Carried(carrier, s.To)).SquaredLength);

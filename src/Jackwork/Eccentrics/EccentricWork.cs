@@ -18,7 +18,7 @@ public sealed class EccentricWork(Machine machine, EccentricDrive drive) : Mecha
     internal const double Depth = 4;
 
     /// <summary>Sizes unless given, mm (common practice, no source): bore, pins, breadth of a strap's ring and radius of its eye.</summary>
-    private const double BoreDiameter = 6, PinDiameter = 3, Ring = 5, Eye = 4.5;
+    private const double PinDiameter = 3, Ring = 5, Eye = 4.5;
 
     private static readonly Material Steel = Material.Named("steel");
 
@@ -38,7 +38,7 @@ public sealed class EccentricWork(Machine machine, EccentricDrive drive) : Mecha
     public override string Contents => "each eccentric's disc and strap: outline to cut, holes to drill";
 
     /// <summary>Bore of the disc, mm.</summary>
-    public double Bore => drive.Spec.Bore ?? BoreDiameter;
+    public double Bore => drive.Spec.BoreDiameter;
 
     /// <summary>Wood between the bore and the disc's edge where it is thinnest, mm.</summary>
     public double Wall => drive.Radius - drive.Throw - Bore / 2;
@@ -114,7 +114,7 @@ public sealed class EccentricWork(Machine machine, EccentricDrive drive) : Mecha
         return new($"{Name} eccentric", drive.Driver, Outline.Circle(middle, drive.Radius), Plate.On(shaft), station - Half, station + Half)
         {
             Bore = Bore,
-            Hub = new(drive.Spec.Hub ?? 2 * Bore, drive.Spec.HubLength, drive.Spec.HubSide != "behind", drive.Spec.Grub),
+            Hub = new(drive.Spec.HubDiameter, drive.Spec.HubLength, drive.Spec.HubSide != "behind", drive.Spec.Grub),
         };
     }
 

@@ -14,9 +14,6 @@ namespace Jackwork.Gears;
 /// <param name="Impossible">Why there is no pair, a sentence; null where there is one.</param>
 public sealed record GearWork(GearDrive Drive, SpurGear? DriverGear, SpurGear? DrivenGear, SpurPair? Pair, double CentreDistance, double Cutter, string? Impossible)
 {
-    /// <summary>Bore of a wheel unless given, mm.</summary>
-    internal const double Bore = 6;
-
     /// <summary>Where the tooth 0 of the pair's first wheel stands as drawn, rad from x: up, as its timing mark.</summary>
     private const double Up = Math.PI / 2;
 
@@ -68,10 +65,10 @@ public sealed record GearWork(GearDrive Drive, SpurGear? DriverGear, SpurGear? D
     public CutFlank Cut(SpurGear gear) => new CutterFit(gear, Cutter).Against(ReferenceEquals(gear, Pair!.First) ? Pair.StartOfActiveProfile1 : Pair.StartOfActiveProfile2);
 
     /// <summary>Bore of the driver's wheel and of the driven's, mm.</summary>
-    public (double Driver, double Driven) Bores => (Drive.Spec.Bores?[0] ?? Bore, Drive.Spec.Bores?[1] ?? Bore);
+    public (double Driver, double Driven) Bores => (Drive.Spec.BoreOf(0), Drive.Spec.BoreOf(1));
 
     /// <summary>Diameter of the driver's hub and of the driven's, mm.</summary>
-    public (double Driver, double Driven) Hubs => (Drive.Spec.Hubs?[0] ?? 2 * Bores.Driver, Drive.Spec.Hubs?[1] ?? 2 * Bores.Driven);
+    public (double Driver, double Driven) Hubs => (Drive.Spec.HubOf(0), Drive.Spec.HubOf(1));
 
     // The wheels turned to mesh as drawn, and cut as the design asks.
     private GearWork Placed(Motion.Motion motion)

@@ -14,9 +14,6 @@ namespace Jackwork.Geneva;
 /// <param name="drive">The drive that it serves.</param>
 public sealed class GenevaWork(Machine machine, GenevaDrive drive) : Mechanism(machine, drive.Driven)
 {
-    /// <summary>Bore unless given, mm.</summary>
-    private const double Bore = 6;
-
     /// <summary>Room between the faces of the wheel and of what turns beside it, mm (common practice, no source).</summary>
     private const double Apart = 1;
 
@@ -40,10 +37,10 @@ public sealed class GenevaWork(Machine machine, GenevaDrive drive) : Mechanism(m
     public override string Contents => "each plate of a Geneva wheel and its driver: outline to cut";
 
     /// <summary>Bores of the driver's plates and of the wheel, mm.</summary>
-    public (double Driver, double Wheel) Bores => (drive.Spec.Bores?[0] ?? Bore, drive.Spec.Bores?[1] ?? Bore);
+    public (double Driver, double Wheel) Bores => (drive.Spec.BoreOf(0), drive.Spec.BoreOf(1));
 
     /// <summary>Diameters of the driver's and the wheel's hub, mm.</summary>
-    public (double Driver, double Wheel) Hubs => (drive.Spec.Hubs?[0] ?? 2 * Bores.Driver, drive.Spec.Hubs?[1] ?? 2 * Bores.Wheel);
+    public (double Driver, double Wheel) Hubs => (drive.Spec.HubOf(0), drive.Spec.HubOf(1));
 
     /// <inheritdoc/>
     public override string? Impossible

@@ -26,6 +26,9 @@ public sealed class GuideTrack : IEquatable<GuideTrack>
     /// <summary>Sine and cosine difference, or mm, within which two directions or lengths are one: rounding.</summary>
     private const double Alike = 1e-9;
 
+    /// <summary>How far beyond a sharp corner one looks for what it changed, mm.</summary>
+    private const double PastCorner = 0.01;
+
     private readonly Piece[] pieces;
     private readonly double[] starts;
     private readonly Vec2 drawnPlace;
@@ -83,6 +86,21 @@ public sealed class GuideTrack : IEquatable<GuideTrack>
         var t = travel + Drawn;
         var p = pieces[PieceAt(t)].At(t);
         return p with { Place = p.Place - drawnPlace };
+    }
+
+    /// <summary>How far one may go on from a travel, forward (1) or backward (-1), without passing over a change of curvature unseen, mm: an eighth of a join, or to the end of a straight part and a little way beyond.</summary>
+    public double Reach(double travel, int way)
+    {
+        var t = travel + Drawn;
+        var i = PieceAt(t);
+        if (pieces[i].Half > 0)
+        {
+            return pieces[i].Half / 4;
+        }
+
+        var next = i + way;
+        return next < 0 || next == pieces.Length ? double.PositiveInfinity
+            : Math.Abs(t - starts[Math.Max(i, next)]) + (pieces[next].Half > 0 ? pieces[next].Half / 4 : PastCorner);
     }
 
     /// <summary>The unit direction of a leg, on the developed cylinder.</summary>

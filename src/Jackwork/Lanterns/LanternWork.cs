@@ -45,10 +45,10 @@ public sealed class LanternWork(Machine machine, LanternDrive drive) : Mechanism
     public override string Contents => "each lantern: the wheel to cut, the discs to cut and drill for the pins";
 
     /// <summary>Bores of the wheel and of the lantern, mm.</summary>
-    public (double Wheel, double Lantern) Bores => InOrder(drive.Spec.Bores?[0] ?? GearWork.Bore, drive.Spec.Bores?[1] ?? GearWork.Bore);
+    public (double Wheel, double Lantern) Bores => InOrder(drive.Spec.BoreOf(0), drive.Spec.BoreOf(1));
 
     /// <summary>Diameters of the wheel's and the lantern's hub, mm.</summary>
-    public (double Wheel, double Lantern) Hubs => drive.Spec.Hubs is { } h ? InOrder(h[0], h[1]) : (2 * Bores.Wheel, 2 * Bores.Lantern);
+    public (double Wheel, double Lantern) Hubs => InOrder(drive.Spec.HubOf(0), drive.Spec.HubOf(1));
 
     /// <summary>Whether hubs hold wheel and lantern on their shafts.</summary>
     public bool HasHubs => drive.Spec.HubLength is not 0.0;

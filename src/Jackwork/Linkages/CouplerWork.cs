@@ -17,7 +17,7 @@ namespace Jackwork.Linkages;
 public sealed class CouplerWork(Motion.Motion motion, CouplerDrive drive) : Mechanism(motion.Machine, drive.Driven)
 {
     /// <summary>Sizes unless given, mm (common practice, no source): as those of a lever, its pins and its crank.</summary>
-    private const double Thickness = 6, Width = 9, PinDiameter = 3, BoreDiameter = 6;
+    private const double Thickness = 6, Width = 9, PinDiameter = 3;
 
     /// <summary>Room between the faces of coupler and crank disc, and what a pin stands out beyond its plate, mm (common practice, no source).</summary>
     private const double Apart = 1;
@@ -56,7 +56,7 @@ public sealed class CouplerWork(Motion.Motion motion, CouplerDrive drive) : Mech
     public double Wall => ((body?.Width ?? Width) - Pin - Fits.Running) / 2;
 
     /// <summary>Wood between the bore and the crank pin's hole of the disc, mm; infinite for a coupler on anything but a shaft.</summary>
-    public double CrankWall => OnShaft ? Throw - (spec.Bore ?? BoreDiameter) / 2 - Pin / 2 : double.PositiveInfinity;
+    public double CrankWall => OnShaft ? Throw - spec.BoreDiameter / 2 - Pin / 2 : double.PositiveInfinity;
 
     /// <summary>The coupler point as drawn, mm; null where none is of interest.</summary>
     public Point3? Point => spec.Point;
@@ -157,12 +157,11 @@ public sealed class CouplerWork(Motion.Motion motion, CouplerDrive drive) : Mech
         var shaft = Machine.Members[carrier].Joint;
         var (half, sign) = (HalfThickness, spec.Side == "ahead" ? 1 : -1);
         var middle = Station.Of(shaft, own.Through) + sign * (2 * half + Apart);
-        var bore = spec.Bore ?? BoreDiameter;
-        return new($"{Name} crank disc", carrier, Outline.Circle(Point2.Origin, Math.Max(Throw + Pin / 2, bore / 2) + Margin), Plate.On(shaft), middle - half, middle + half)
+        return new($"{Name} crank disc", carrier, Outline.Circle(Point2.Origin, Math.Max(Throw + Pin / 2, spec.BoreDiameter / 2) + Margin), Plate.On(shaft), middle - half, middle + half)
         {
-            Bore = bore,
+            Bore = spec.BoreDiameter,
             Holes = [new(new CamPlane(shaft).Point(drive.OwnPin), Pin)],
-            Hub = new(spec.Hub ?? 2 * bore, spec.HubLength, sign > 0, spec.Grub),
+            Hub = new(spec.HubDiameter, spec.HubLength, sign > 0, spec.Grub),
         };
     }
 

@@ -13,7 +13,8 @@ internal interface ITravelGap
 /// method from where the motion so far would lead: s - f/f_s, no step longer than <see cref="Stride"/>; once f has changed its sign, held in that bracket
 /// and halving it where a step would leave it (W. H. Press and others, Numerical Recipes, section 9.4, from memory).</para>
 /// <para>The branch e is the sign of f_s. It is never left: where f_s would change its sign before f does, the relation can't close, and
-/// the nearest pose is where f_s = 0. A motion that runs through a dead centre therefore turns back there.</para>
+/// the nearest pose is where f_s = 0. A motion that runs through a dead centre therefore turns back there. So that f_s does not change its
+/// sign twice within a step, none is longer than twice the way to where f_ss would bring it to 0, or than <see cref="Guides.GuideTrack.Reach"/>.</para>
 /// <para>Then f(s(c), c) = 0 twice differentiated by the crank c: with all others moving and s still, f_s s' = -f';
 /// with s moving at s' evenly, f_s s'' = -f''. At a sharp corner of the track the derivatives are those just after it.</para>
 /// <para>Where the coordinate is an angle, s is that times an arm, so that the lengths below hold for it too.</para>
@@ -78,11 +79,14 @@ internal static class TravelRoot
 
         for (var i = 0; i < Most; i++)
         {
-            var step = Math.Clamp(-at.F / at.Slope, -stride, stride);
+            var step = -at.F / at.Slope;
             if (Math.Abs(step) < found)
             {
                 return at;
             }
+
+            var most = Math.Min(stride, Reach(joint, at, Math.Sign(step)));
+            step = Math.Clamp(step, -most, most);
 
             var next = Place.Of(joint, gap, e, at.S + step);
             if (next.Slope <= 0 && next.F > 0 == at.F > 0)
@@ -113,13 +117,16 @@ internal static class TravelRoot
     {
         var (before, e, stride) = (history.Before, history.Branch, Stride / arm);
         var led = history.Advance * (before.First + history.Advance / 2 * before.Second);
-        var at = Place.Of(joint, gap, e, before.Value + Math.Clamp(led, -stride, stride));
-        if (at.Slope > 0)
+        if (Math.Abs(led) < (joint.Track?.Reach(before.Value, Math.Sign(led)) ?? stride))
         {
-            return at;
+            var there = Place.Of(joint, gap, e, before.Value + Math.Clamp(led, -stride, stride));
+            if (there.Slope > 0)
+            {
+                return there;
+            }
         }
 
-        at = Place.Of(joint, gap, e, before.Value);
+        var at = Place.Of(joint, gap, e, before.Value);
         var way = Math.Sign(at.Bend);
         for (var off = AtDeadCentre / arm; at.Slope <= 0 && off < stride; off *= 2)
         {
@@ -127,6 +134,13 @@ internal static class TravelRoot
         }
 
         return at.Slope > 0 ? at : null;
+    }
+
+    // How far a step may go.
+    private static double Reach(in Joint joint, in Place at, int way)
+    {
+        var bend = way * at.Bend;
+        return Math.Min(bend < 0 ? -2 * at.Slope / bend : double.PositiveInfinity, joint.Track?.Reach(at.S, way) ?? double.PositiveInfinity);
     }
 
     // Where f_s changes its sign, by halving.

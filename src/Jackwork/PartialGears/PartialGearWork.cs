@@ -39,10 +39,10 @@ public sealed class PartialGearWork(Machine machine, PartialGearDrive drive) : M
     public override string Contents => "each partial gear, its wheel, its locking rim and the disc that this holds: outline to cut";
 
     /// <summary>Bores of the driver's plates and of the driven's, mm.</summary>
-    public (double Driver, double Driven) Bores => (drive.Spec.Bores?[0] ?? GearWork.Bore, drive.Spec.Bores?[1] ?? GearWork.Bore);
+    public (double Driver, double Driven) Bores => (drive.Spec.BoreOf(0), drive.Spec.BoreOf(1));
 
     /// <summary>Diameters of the hubs, mm.</summary>
-    public (double Driver, double Driven) Hubs => (drive.Spec.Hubs?[0] ?? 2 * Bores.Driver, drive.Spec.Hubs?[1] ?? 2 * Bores.Driven);
+    public (double Driver, double Driven) Hubs => (drive.Spec.HubOf(0), drive.Spec.HubOf(1));
 
     /// <inheritdoc/>
     public override string? Impossible

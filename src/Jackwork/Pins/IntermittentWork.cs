@@ -12,8 +12,6 @@ namespace Jackwork.Pins;
 /// <param name="drive">The drive that it serves.</param>
 public sealed class IntermittentWork(Machine machine, IntermittentDrive drive) : Mechanism(machine, drive.Driven)
 {
-    private const double Bore = 6;
-
     private readonly PinPlates set = new(
         machine.NameOf(drive.Driven), (drive.Driver, drive.Driven), drive.Place, drive.Way, (drive.DriverDrawn, drive.Drawn), drive.Spec.Side == "behind", drive.Spec.Pin ?? IntermittentSizes.UsualPin);
 
@@ -36,10 +34,10 @@ public sealed class IntermittentWork(Machine machine, IntermittentDrive drive) :
     public override string Contents => "each plate of an intermittent pin wheel and its driver: outline to cut, holes for the pins";
 
     /// <summary>Bores of the driver's plates and of the driven's, mm.</summary>
-    public (double Driver, double Driven) Bores => (drive.Spec.Bores?[0] ?? Bore, drive.Spec.Bores?[1] ?? Bore);
+    public (double Driver, double Driven) Bores => (drive.Spec.BoreOf(0), drive.Spec.BoreOf(1));
 
     /// <summary>Diameters of the hubs, mm.</summary>
-    public (double Driver, double Driven) Hubs => (drive.Spec.Hubs?[0] ?? 2 * Bores.Driver, drive.Spec.Hubs?[1] ?? 2 * Bores.Driven);
+    public (double Driver, double Driven) Hubs => (drive.Spec.HubOf(0), drive.Spec.HubOf(1));
 
     /// <inheritdoc/>
     public override string? Impossible

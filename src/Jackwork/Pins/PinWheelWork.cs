@@ -13,8 +13,6 @@ namespace Jackwork.Pins;
 /// <param name="drive">The drive that it serves.</param>
 public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechanism(machine, drive.Driven)
 {
-    private const double Bore = 6;
-
     private readonly PinPlates set = new(
         machine.NameOf(drive.Driven), (drive.Driver, drive.Driven), drive.Place, drive.Way, (0, 0), drive.Spec.Side == "behind", drive.Spec.Pin ?? IntermittentSizes.UsualPin);
 
@@ -37,10 +35,10 @@ public sealed class PinWheelWork(Machine machine, PinWheelDrive drive) : Mechani
     public override string Contents => "each plate of a pair of pin wheels: outline to cut, holes for the pins; of one with pegs its rim rolled out flat, to drill by, and the pegs' sizes";
 
     /// <summary>Bores of the driver's plate and of the driven's, mm.</summary>
-    public (double Driver, double Driven) Bores => (drive.Spec.Bores?[0] ?? Bore, drive.Spec.Bores?[1] ?? Bore);
+    public (double Driver, double Driven) Bores => (drive.Spec.BoreOf(0), drive.Spec.BoreOf(1));
 
     /// <summary>Diameters of the hubs, mm.</summary>
-    public (double Driver, double Driven) Hubs => (drive.Spec.Hubs?[0] ?? 2 * Bores.Driver, drive.Spec.Hubs?[1] ?? 2 * Bores.Driven);
+    public (double Driver, double Driven) Hubs => (drive.Spec.HubOf(0), drive.Spec.HubOf(1));
 
     /// <summary>Diameter of the pins, mm.</summary>
     public double Pin => drive.Spec.Pin ?? IntermittentSizes.UsualPin;

@@ -70,7 +70,7 @@ public sealed class RackWork : Mechanism
     public override string Contents => "each rack and its pinion: outline to cut";
 
     /// <summary>Bore of the pinion, mm.</summary>
-    public double Bore => Drive.Spec.Bore ?? GearWork.Bore;
+    public double Bore => Drive.Spec.BoreDiameter;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Plate> Plates => plates ??= Impossible is null ? [PinionPlate(Sizes!), RackPlate(Sizes!)] : [];
@@ -99,7 +99,7 @@ public sealed class RackWork : Mechanism
         return new($"{Name} rack pinion", Drive.Pinion, Teeth!.Turned(towards + s.Pinion.Pitch / 2), Plate.On(joint), Place - Half, Place + Half)
         {
             Bore = Bore,
-            Hub = new(Drive.Spec.Hub ?? 2 * Bore, Drive.Spec.HubLength, Drive.Spec.HubSide != "behind", Drive.Spec.Grub),
+            Hub = new(Drive.Spec.HubDiameter, Drive.Spec.HubLength, Drive.Spec.HubSide != "behind", Drive.Spec.Grub),
             Shell = (Outline.Circle(Point2.Origin, s.Pinion.TipRadius), []),
             Note = FormattableString.Invariant($"m {Drive.Spec.Module:0.###} z {Drive.Spec.Teeth} x {s.Pinion.Shift:0.###}"),
         };

@@ -16,7 +16,7 @@ namespace Jackwork.Ratchets;
 public sealed class RatchetWork(Machine machine, RatchetDrive drive) : Mechanism(machine, drive.Driven)
 {
     /// <summary>Sizes unless given, mm (common practice, no source).</summary>
-    private const double UsualPin = 3, UsualBore = 6, UsualCutter = 3, Beyond = 1;
+    private const double UsualPin = 3, UsualCutter = 3, Beyond = 1;
 
     /// <summary>Diameter of a pawl's boss over that of its pin unless given (common practice, no source).</summary>
     private const double UsualBoss = 3;
@@ -71,7 +71,7 @@ public sealed class RatchetWork(Machine machine, RatchetDrive drive) : Mechanism
             var wheel = Of("wheel", drive.Driven, Facing(RatchetOutlines.Wheel(Sizes), Nose + drive.Sense * Feed.First)) with
             {
                 Bore = Bore,
-                Hub = new(drive.Spec.Hub ?? 2 * Bore, drive.Spec.HubLength, drive.Spec.HubSide == "ahead", drive.Spec.Grub),
+                Hub = new(drive.Spec.HubDiameter, drive.Spec.HubLength, drive.Spec.HubSide == "ahead", drive.Spec.Grub),
                 Note = FormattableString.Invariant($"{drive.Law.Teeth} teeth"),
             };
             return HoldNose is { } hold ? [wheel, Pawl("pawl", drive.Driver, Nose), Pawl("holding pawl", Machine.Members[drive.Driven].Carrier, hold)] : [wheel, Pawl("pawl", drive.Driver, Nose)];
@@ -133,7 +133,7 @@ public sealed class RatchetWork(Machine machine, RatchetDrive drive) : Mechanism
 
     private double Thickness => drive.Spec.Thickness ?? PlateParts.Thickness;
 
-    private double Bore => drive.Spec.Bore ?? UsualBore;
+    private double Bore => drive.Spec.BoreDiameter;
 
     private double PinDiameter => drive.Spec.Pin ?? UsualPin;
 

@@ -15,8 +15,6 @@ namespace Jackwork.Universals;
 /// <param name="drive">The drive that it serves.</param>
 public sealed class UniversalWork(Machine machine, UniversalDrive drive) : Mechanism(machine, drive.Driven)
 {
-    private const double Bore = 6;
-
     private static readonly Material Brass = Material.Named("brass"), Steel = Material.Named("steel");
 
     private IReadOnlyList<Plate>? plates;
@@ -101,14 +99,13 @@ public sealed class UniversalWork(Machine machine, UniversalDrive drive) : Mecha
     {
         var (member, arm, word) = onDriver ? (drive.Driver, drive.DriverArm, "driver fork") : (drive.Driven, drive.DrivenArm, "driven fork");
         var (joint, s, way, i) = (Machine.Members[member].Joint, Sizes, Lies(onDriver), onDriver ? 0 : 1);
-        var bore = drive.Spec.Bores?[i] ?? Bore;
         var near = ShaftEnd(onDriver).Station;
         var far = near + way * s.Thickness;
         yield return new($"{Name} {word} disc", member, Outline.Circle(Point2.Origin, s.Disc), Plate.On(joint), Math.Min(near, far), Math.Max(near, far))
         {
             Shell = (Outline.Circle(Point2.Origin, s.Disc), []),
-            Bore = bore,
-            Hub = new(drive.Spec.Hubs?[i] ?? 2 * bore, drive.Spec.HubLength, way > 0, drive.Spec.Grub),
+            Bore = drive.Spec.BoreOf(i),
+            Hub = new(drive.Spec.HubOf(i), drive.Spec.HubLength, way > 0, drive.Spec.Grub),
             EndsShaft = true,
             Material = Brass,
         };

@@ -96,10 +96,10 @@ public sealed class WormWork : Mechanism
     public double Length => drive.Spec.Worm!.Length ?? Math.Ceiling(Pair.Reach + Pair.Pitch);
 
     /// <summary>Bore of the worm, mm.</summary>
-    public double WormBore => drive.Spec.Bores?[drive.WormDrives ? 0 : 1] ?? GearWork.Bore;
+    public double WormBore => drive.Spec.BoreOf(drive.WormDrives ? 0 : 1);
 
     /// <summary>Bore of the wheel, mm.</summary>
-    public double WheelBore => drive.Spec.Bores?[drive.WormDrives ? 1 : 0] ?? GearWork.Bore;
+    public double WheelBore => drive.Spec.BoreOf(drive.WormDrives ? 1 : 0);
 
     /// <summary>What is left between the worm's root and its bore, mm.</summary>
     public double Wall => Pair.RootRadius - WormBore / 2;
@@ -164,7 +164,7 @@ public sealed class WormWork : Mechanism
     {
         var joint = Machine.Members[drive.Wheel].Joint;
         var (own, worm) = drive.WormDrives ? (drive.Passing.OnDriven, drive.Passing.OnDriver) : (drive.Passing.OnDriver, drive.Passing.OnDriven);
-        var (place, hub) = (Station.Of(joint, own), drive.Spec.Hubs?[drive.WormDrives ? 1 : 0] ?? 2 * WheelBore);
+        var (place, hub) = (Station.Of(joint, own), drive.Spec.HubOf(drive.WormDrives ? 1 : 0));
         return new($"{Name} worm wheel", drive.Wheel, teeth!.Turned(new CamPlane(joint).Direction(worm - own).Angle + Wheel!.Pitch / 2), Plate.On(joint), place - Thickness / 2, place + Thickness / 2)
         {
             Bore = WheelBore,
@@ -178,7 +178,7 @@ public sealed class WormWork : Mechanism
     {
         var joint = Machine.Members[drive.Worm].Joint;
         var place = Station.Of(joint, drive.WormDrives ? drive.Passing.OnDriver : drive.Passing.OnDriven);
-        var hub = drive.Spec.Hubs?[drive.WormDrives ? 0 : 1] ?? 2 * WormBore;
+        var hub = drive.Spec.HubOf(drive.WormDrives ? 0 : 1);
         return new(Label, drive.Worm, [(place - Length / 2, Pair.TipRadius), (place + Length / 2, Pair.TipRadius)], WormBore)
         {
             Hub = new(hub, drive.Spec.HubLength, drive.Spec.HubSide != "behind", drive.Spec.Grub),

@@ -13,8 +13,8 @@ public sealed class CordTensionTests
     private const double Cube = 8.47e-3 * 9.80665;
 
     /// <summary>A slide hauled up and down by the crank, and a block with a cube of brass that hangs on it by a cord.</summary>
-    private static string Hung(string run, double rpm = 0.1, string more = "", string parts = "", string along = "[0.0, 1.0, 0.0]") =>
-        Head(rpm: rpm) + Pivot("crank", new(0, -60, 0), new(0, 0, 1)) + Slide("haul", new(0, 1, 0), Rod("crank", new(0, -52, 0), new(0, 0, 0)))
+    private static string Hung(string run, double rpm = 0.1, string more = "", string parts = "", string along = "[0.0, 1.0, 0.0]", double pin = -52) =>
+        Head(rpm: rpm) + Pivot("crank", new(0, -60, 0), new(0, 0, 1)) + Slide("haul", new(0, 1, 0), Rod("crank", new(0, pin, 0), new(0, 0, 0)))
         + $"  block:\n    slide: {{along: {along}}}\n    body: {{bare: true}}\n    cord: {{from: haul, across: z, run: [{run}]{more}}}\n"
         + $"parts:\n  cube: {{on: block, box: {{at: [60, 0, 40], size: [10, 10, 10]}}, material: brass}}\n{parts}";
 
@@ -88,6 +88,19 @@ public sealed class CordTensionTests
         Assert.Equal(16, way, 1e-6);
         Assert.Equal(Cube + 2, Tension(text).Least.Newton, 1e-6);
         Assert.Equal(Cube + 2 + 0.05 * 16, Tension(text).Most.Newton, 1e-6);
+    }
+
+    // Drawn at its highest the block goes 16 mm down from there, and a spring of 0.2 N/mm is slack for the last 6 of them: it does not push.
+    [Fact]
+    [Trait("Proof", "closed form")]
+    public void ASlackSpringDoesNotPushAndIsAskedForWhatMakesItTautFirst()
+    {
+        string Text(double pull) => Hung(Direct, pin: -68, more: $", friction: 0, least: 0.5, spring: {{at: [40, 0, 0], to: [40, -30, 0], pull: {Num(pull)}, rate: 0.2}}");
+        var t = Tension(Text(2));
+        Assert.Equal(Cube, t.Least.Newton, 1e-6);
+        Assert.Equal(Cube + 2, t.Most.Newton, 1e-6);
+        Assert.Equal(0.2 * 16 - 2 + 0.5 - Cube, t.Newtons!.Value, 1e-6);
+        Assert.Equal(0.5, Tension(Text(2 + t.Newtons.Value)).Least.Newton, 1e-6);
     }
 
     [Fact]

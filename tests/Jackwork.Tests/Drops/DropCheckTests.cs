@@ -45,7 +45,7 @@ public sealed class DropCheckTests
         Assert.DoesNotContain(Found(rig with { Rpm = slower }), f => f.Level == Level.Fault);
         Assert.Contains(Found(rig with { Rpm = slower + 1 }), f => f.Level == Level.Fault);
         var force = FormattableString.Invariant($"{drop.Sizes.ForceWithin(drop.Drawn)!.Value + 0.005:0.###}");
-        Assert.DoesNotContain(Found(rig with { CamKeys = $", friction: 0, return-spring: {{at: [0, 110, 0], to: [0, 20, 0], preload: {force}}}" }), f => f.Level == Level.Fault);
+        Assert.DoesNotContain(Found(rig with { CamKeys = $", friction: 0, spring: {{at: [0, 110, 0], to: [0, 20, 0], pull: {force}}}" }), f => f.Level == Level.Fault);
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public sealed class DropCheckTests
     [Fact]
     public void ASpringTheWrongWayHangsItUp()
     {
-        var found = Found(new() { Ball = 20, CamKeys = ", friction: 0, return-spring: {at: [0, 110, 0], to: [0, 150, 0], preload: 0.9, rate: 0.1}" });
+        var found = Found(new() { Ball = 20, CamKeys = ", friction: 0, spring: {at: [0, 110, 0], to: [0, 150, 0], pull: 0.9, rate: 0.1}" });
 
         // It stops where weight times way is the spring's work: slack for the first mm, m g x = 0.1 (x - 1)^2/2.
         var weight = new DropRig { Ball = 20 }.Mass * 9806.65e-6;
@@ -120,7 +120,7 @@ public sealed class DropCheckTests
         Refused(new DropRig { CamKeys = ", groove: {}" }.Text, "can't drop it");
         Refused(new DropRig { CamKeys = ", second: {follower: {roller: 8, at: [0, 10, 0]}}" }.Text, "Remove 'second'");
         Refused(new DropRig().Text.Replace("law: drop", "law: drop, beats: 2", StringComparison.Ordinal), "a stroke back can't fall");
-        Refused(new DropRig { CamKeys = ", return-spring: {at: [0, 110, 0], to: [0, 110, 0], preload: 1}" }.Text, "both ends of the spring");
+        Refused(new DropRig { CamKeys = ", spring: {at: [0, 110, 0], to: [0, 110, 0], pull: 1}" }.Text, "both ends of the spring");
         Refused(new DropRig { RiseLaw = "constant-velocity", To = 400 }.Text, "what has landed lies still");
     }
 

@@ -35,7 +35,7 @@ public sealed class TrueFallTests
     [Trait("Proof", "closed form")]
     public void FrictionAndASteadySpringMakeAnotherGravity()
     {
-        var rig = new DropRig { Rpm = 220, Roller = 4, From = 180, RiseTo = 170, To = 330, CamKeys = ", friction: 0.3, return-spring: {at: [0, 110, 0], to: [0, 20, 0], preload: 0.5}" };
+        var rig = new DropRig { Rpm = 220, Roller = 4, From = 180, RiseTo = 170, To = 330, CamKeys = ", friction: 0.3, spring: {at: [0, 110, 0], to: [0, 20, 0], pull: 0.5}" };
         var a = 0.7 * (G + 0.5e6 / rig.Mass);
         Assert.Equal(Math.Sqrt(2 * 10 / a), rig.Drop().Fall.Time, 1e-7);
     }
@@ -72,7 +72,7 @@ public sealed class TrueFallTests
     [Trait("Proof", "independent")]
     [InlineData("", 0, 0, 0, 15)]
     [InlineData(", friction: 0.3", 0, 0, 0.3, 25)]
-    [InlineData(", friction: 0.1, return-spring: {at: [0, 80, 0], to: [10, 20, 0], rate: 0.04, preload: 1.5}", 0.04, 1.5, 0.1, 40)]
+    [InlineData(", friction: 0.1, spring: {at: [0, 80, 0], to: [10, 20, 0], rate: 0.04, pull: 1.5}", 0.04, 1.5, 0.1, 40)]
     public void ALeverAgainstSciPy(string keys, double k, double pull, double friction, double rpm)
     {
         var rig = new DropRig { Lever = true, Lift = 9, Rpm = rpm, From = 180, RiseTo = 170, To = 330, CamKeys = keys.Length > 0 ? keys : ", friction: 0" };

@@ -36,11 +36,7 @@ internal static class CamDriveMaker
 
         Touching(c.Follower, "follower", site);
         Positive(c, site);
-        if (c.ReturnSpring is { } spring && spring.At.DistanceTo(spring.To) < DriveSite.OnAxis)
-        {
-            site.Note("return-spring", "both ends of the spring stand on one point, so it can't be told which way it pulls", "Set 'to' where the spring is fixed");
-        }
-
+        site.CheckSpring(c.Spring);
         if (c.Hub is { } hub && c.Bore is { } bore && hub < bore)
         {
             site.Note("hub", FormattableString.Invariant($"the hub of {hub} mm is smaller than its bore of {bore} mm"), "Give the outside of the hub or collet");

@@ -26,6 +26,8 @@ internal static class CordDriveMaker
             Kind(c.Run[k], k, c.Run.Count, on[k], site);
         }
 
+        site.CheckSpring(c.Spring);
+
         if (site.Problems != before)
         {
             return null;

@@ -72,6 +72,15 @@ internal sealed class DriveSite(IReadOnlyList<Member> members, int driver, int d
         return other;
     }
 
+    /// <summary>Notes a problem where the two ends of a drive's spring don't say which way it pulls.</summary>
+    public void CheckSpring(SpringSpec? spring)
+    {
+        if (spring is { } s && s.At.DistanceTo(s.To) < OnAxis)
+        {
+            Note("spring", "both ends of the spring stand on one point, so it can't be told which way it pulls", "Set 'to' where the spring is fixed");
+        }
+    }
+
     /// <summary>Notes a problem.</summary>
     /// <param name="key">Keys below the drive's place, by dots; empty for the drive itself.</param>
     /// <param name="what">What is wrong.</param>
