@@ -39,8 +39,6 @@ internal static class StageScene
         var scene = new JsonObject
         {
             ["version"] = solids.Version,
-            ["turns"] = machine.Performance.CrankTurns,
-            ["rpm"] = machine.Design.Crank.Rpm,
             ["crank"] = new JsonObject { ["body"] = at[new(machine.Crank)], ["through"] = Of(crank.Through), ["along"] = Of(crank.Along) },
             ["bodies"] = bodies.Count,
             ["meshes"] = new JsonArray([.. lacking.Select(i => (JsonNode)solids.Marks[i])]),

@@ -27,7 +27,7 @@ export function createStage(place, page) {
   } catch {
     place.insertAdjacentHTML("beforeend", "<p class='wait'>This browser can't draw in three dimensions (no WebGL). Chart, verdict and text work all the same.</p>");
     const nothing = () => {};
-    return { scene: nothing, poses: nothing, show: nothing, look: nothing, jump: (deg) => deg !== null && turnTo(deg), stop: nothing };
+    return { performance: setPerformance, scene: nothing, poses: nothing, show: nothing, look: nothing, jump: (deg) => deg !== null && turnTo(deg), stop: nothing };
   }
   renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
   renderer.localClippingEnabled = true;
@@ -217,12 +217,12 @@ export function createStage(place, page) {
   });
 
   return {
+    performance: setPerformance,
     scene: latest(async (base) => {
       const first = !info;
       const got = await solids.load(`${base}/scene`);
       if (!got) return;
       info = got;
-      setPerformance(got.turns, got.rpm);
       if (!solids.poses) await solids.loadPoses(`${base}/poses`);
       // While a move is dragged the room that the piece takes is not asked for at every step.
       clearTimeout(rest);

@@ -11,7 +11,7 @@ namespace Jackwork.Tests.Bench;
 
 /// <summary>What happens to a maker's work when the program is killed, the machine sleeps, or the file is broken: nothing is lost.</summary>
 [Trait("Proof", "property")]
-public sealed class BreakTests(OpenBench bench) : IClassFixture<OpenBench>
+public sealed class BreakTests(FlatBench bench) : IClassFixture<FlatBench>
 {
     private static readonly LocatorAssertionsToHaveTextOptions Patient = new() { Timeout = 60_000 };
 

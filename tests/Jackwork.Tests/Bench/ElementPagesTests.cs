@@ -1,5 +1,4 @@
 using System.Globalization;
-using Deque.AxeCore.Playwright;
 using Jackwork.Checks;
 using Jackwork.Geometry;
 using Jackwork.Motion;
@@ -10,7 +9,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Jackwork.Tests.Bench;
 
 /// <summary>The pages of cams, wheels, clearances and stacks, in a real browser.</summary>
-public sealed class ElementPagesTests(OpenBench bench) : IClassFixture<OpenBench>
+public sealed class ElementPagesTests(FlatBench bench) : IClassFixture<FlatBench>
 {
     private static readonly LocatorAssertionsToHaveTextOptions Patient = new() { Timeout = 60_000 };
     private static readonly LocatorAssertionsToHaveCountOptions PatientCount = new() { Timeout = 60_000 };
@@ -86,7 +85,6 @@ public sealed class ElementPagesTests(OpenBench bench) : IClassFixture<OpenBench
         File.WriteAllText(bench.Copy("ring"), Ring);
         var page = await bench.Tab("/piece/ring?tab=Elements&page=Wheels&chosen=wheel");
         await page.Locator("[data-part=wheel-1]").WaitForAsync();
-        await page.Locator("[data-parts]").WaitForAsync();
         foreach (var crank in new[] { 0, 31, 700 })
         {
             await page.EvaluateAsync(Turn, crank);
@@ -179,24 +177,6 @@ public sealed class ElementPagesTests(OpenBench bench) : IClassFixture<OpenBench
         await Expect(page.Locator(".gap-list li")).ToHaveCountAsync(stack.Runs.Count, PatientCount);
         Assert.Equal(stack.Runs.First(r => !r.IsOpen).Range.Nominal, double.Parse(await page.Locator(".gap-list strong").First.InnerTextAsync(), CultureInfo.InvariantCulture), 0.006);
         await page.CloseAsync();
-    }
-
-    /// <summary>W3C, Web Content Accessibility Guidelines 2.2, levels A and AA, as far as axe-core can tell by itself.</summary>
-    [Theory]
-    [Trait("Proof", "independent")]
-    [InlineData(ColorScheme.Light, 1440, 900)]
-    [InlineData(ColorScheme.Dark, 1024, 768)]
-    public async Task AxeFindsNothingOnThesePages(ColorScheme scheme, int width, int height)
-    {
-        bench.Copy("axe-elements");
-        foreach (var (title, chosen) in new[] { ("Cams", "scope-lever"), ("Cams", null), ("Wheels", "main"), ("Clearances", "main"), ("Stacks", "main") })
-        {
-            var page = await Open("axe-elements", title, chosen, scheme, width, height);
-            await page.Locator(".elements :is(.figure, .clearances, .standing)").First.WaitForAsync();
-            var found = await page.RunAxe();
-            Assert.True(found.Violations.Length == 0, $"{title}: " + string.Join("; ", found.Violations.Select(v => $"{v.Id}: {v.Help} {v.Nodes[0].Html}")));
-            await page.CloseAsync();
-        }
     }
 
     private async Task<IPage> Open(string name, string title, string? chosen, ColorScheme scheme = ColorScheme.Light, int width = 1440, int height = 900) =>

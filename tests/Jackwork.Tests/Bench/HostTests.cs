@@ -7,7 +7,7 @@ namespace Jackwork.Tests.Bench;
 
 /// <summary>The bench answers its own page and nobody else.</summary>
 [Trait("Proof", "property")]
-public sealed class HostTests(OpenBench bench) : IClassFixture<OpenBench>
+public sealed class HostTests(FlatBench bench) : IClassFixture<FlatBench>
 {
     private static readonly HttpClient Client = new();
 

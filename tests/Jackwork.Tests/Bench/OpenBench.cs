@@ -7,8 +7,15 @@ using Xunit;
 
 namespace Jackwork.Tests.Bench;
 
+/// <summary>A bench on a folder of its own with the keeper in it, and a browser to look at it with that draws in three dimensions.</summary>
+public sealed class OpenBench() : BenchInBrowser(true);
+
+/// <summary>The same in a browser that does not, which leaves the processor to what is looked at: chart, side view, forms, text, lists.</summary>
+public sealed class FlatBench() : BenchInBrowser(false);
+
 /// <summary>A bench on a folder of its own with the keeper in it, and a browser to look at it with.</summary>
-public sealed class OpenBench : IAsyncLifetime
+/// <param name="hasStage">Whether it draws in three dimensions, and so has a stage.</param>
+public abstract class BenchInBrowser(bool hasStage) : IAsyncLifetime
 {
     private readonly TempFolder folder = new();
     private BenchHost? host;
@@ -40,11 +47,15 @@ public sealed class OpenBench : IAsyncLifetime
         return page;
     }
 
-    /// <summary>A tab on a design, once its stage and chart are there.</summary>
+    /// <summary>A tab on a design, once its chart is there, and its stage where there is one.</summary>
     public async Task<IPage> Piece(string name, ColorScheme scheme = ColorScheme.Light, int width = 1440, int height = 900)
     {
         var page = await Tab($"/piece/{name}", scheme, width, height);
-        await page.Locator("[data-parts]").WaitForAsync();
+        if (hasStage)
+        {
+            await page.Locator("[data-parts]").WaitForAsync();
+        }
+
         await page.Locator(".overview .name").First.WaitForAsync();
         return page;
     }
@@ -54,7 +65,7 @@ public sealed class OpenBench : IAsyncLifetime
     {
         host = await BenchHost.Start(new(Folder, 0, new Dictionary<string, IReadOnlyDictionary<string, byte[]>>(), DesignFolder.Of), TestContext.Current.CancellationToken);
         playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
+        browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = hasStage ? ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] : ["--no-sandbox", "--disable-3d-apis"] });
     }
 
     /// <inheritdoc/>
@@ -64,5 +75,6 @@ public sealed class OpenBench : IAsyncLifetime
         playwright!.Dispose();
         await host!.DisposeAsync();
         folder.Dispose();
+        GC.SuppressFinalize(this);
     }
 }

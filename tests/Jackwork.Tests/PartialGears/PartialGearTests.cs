@@ -115,7 +115,9 @@ public sealed class PartialGearTests
                 var a = gear.Law.Drives * i / 60;
                 var b = gear.Law.Driven(Jet.Constant(Math.Min(a, gear.Law.Drives - 1e-9))).Value;
                 var (one, two) = (Turned(driver, a), At(gear, wheel, b));
-                Assert.True(one.Intersection(two).Area < 0.004, $"{i}: {one.Intersection(two).Area}");
+
+                // Chords of both may stray by 0.0005 mm along the depth of the teeth, 2.25 m, of two pairs that touch.
+                Assert.True(one.Intersection(two).Area < 2 * 2 * 0.0005 * 2.25 * gear.Pair.First.Module, $"{i}: {one.Intersection(two).Area}");
                 Assert.True(new IndexedFacetDistance(one.ExteriorRing).Distance(two.ExteriorRing) < 0.012, $"{i}: {new IndexedFacetDistance(one.ExteriorRing).Distance(two.ExteriorRing)}");
 
                 // A little less far on, the driver's tooth stands in it.
