@@ -15,7 +15,14 @@ public sealed class SchemaTests
     /// <summary>Values put in place of others: one of each kind, in and out of ranges.</summary>
     private static readonly string[] Wrongs = ["null", "true", "-1", "0", "0.05", "7", "7.5", "400", "90000", "2e6", "\"word\"", "\"x\"", "\"auto\"", "\"rest\"", "\"cycloidal\"", "[]", "[1]", "[1, 2]", "[1, 2, 3]", "{}", "{\"along\": \"x\"}"];
 
+    /// <summary>Every kind of place with the shortest example that has it: there it is tried, as nothing else in a design changes what may stand at it.</summary>
+    private static readonly Dictionary<string, string> Homes = ExampleFiles.Names.OrderBy(n => ExampleFiles.Text(n).Length)
+        .SelectMany(n => Paths(YamlJson.Convert(ExampleFiles.Text(n)), []).Where(p => p.Length > 0).Select(p => (Kind: Kind(p), Name: n)))
+        .DistinctBy(x => x.Kind).ToDictionary(x => x.Kind, x => x.Name);
+
     public static TheoryData<string> Names => [.. ExampleFiles.Names];
+
+    public static TheoryData<string> NamesOfHomes => [.. Homes.Values.Distinct()];
 
     public static TheoryData<int> Sections => [.. Enumerable.Range(0, FormatPage.Sections.Count)];
 
@@ -29,11 +36,11 @@ public sealed class SchemaTests
 
     /// <summary>Values of the examples in turn are left out, given a neighbour with an unknown key, or replaced by each of the wrong values: the first two of each kind, since the hundredth part of a design is read as the first.</summary>
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(NamesOfHomes))]
     public void AgreesWithTheReaderOnEveryMutation(string name)
     {
         var (taken, refused) = (0, 0);
-        foreach (var mutated in Mutations(YamlJson.Convert(ExampleFiles.Text(name))!))
+        foreach (var mutated in Mutations(YamlJson.Convert(ExampleFiles.Text(name))!, name))
         {
             var text = mutated.ToJsonString();
             var reading = DesignReader.Read(text);
@@ -42,20 +49,18 @@ public sealed class SchemaTests
             _ = takes ? taken++ : refused++;
         }
 
-        Assert.True(taken > 50 && refused > 1000, $"{taken} taken, {refused} refused");
+        Assert.True(refused > taken, $"{taken} taken, {refused} refused");
     }
+
+    [Fact]
+    public void SomeHundredsOfKindsOfPlacesAreTried() => Assert.InRange(Homes.Count, 300, 5000);
 
     private static bool Takes(JsonNode? design) => Schema.Evaluate(JsonSerializer.SerializeToElement(design)).IsValid;
 
-    private static IEnumerable<JsonNode> Mutations(JsonNode root)
+    private static IEnumerable<JsonNode> Mutations(JsonNode root, string name)
     {
-        foreach (var path in Paths(root, []).GroupBy(Kind).SelectMany(kind => kind.Take(2)).ToList())
+        foreach (var path in Paths(root, []).GroupBy(Kind).Where(kind => Homes.GetValueOrDefault(kind.Key) == name).SelectMany(kind => kind.Take(2)).ToList())
         {
-            if (path.Length == 0)
-            {
-                continue;
-            }
-
             if (path[^1] is string)
             {
                 yield return Changed(root, path, (parent, key) => ((JsonObject)parent).Remove((string)key));
