@@ -3,7 +3,7 @@ using Jackwork.Geometry;
 namespace Jackwork.Design;
 
 /// <summary>A coupler: a link that floats between two pins.</summary>
-[Section("coupler", "A coupler, which this member is: the rod that drives another member, made as a plate of its own that can carry parts of the figure, further rods and slots. It sits `on` one of the rod's two members, turns about the rod's pin there, and always points at the pin at the rod's other end. The three members move in one plane; the plate lies where this member's `through` is drawn, and pins reach from it to the rod's pins as drawn. On a shaft it comes with a crank disc. Its thickness, width and material are those of its `body`.", """
+[Section("coupler", "A coupler, which this member is: the rod that drives another member, made as a plate of its own that can carry parts of the figure, further rods and slots. It sits `on` one of the rod's two members, turns about the rod's pin there, and always points at the pin at the rod's other end. The three members move in one plane; the plate lies where this member's `through` is drawn, and pins reach from it to the rod's pins as drawn. On a shaft it comes with a crank disc, for which bore, hub and grub screw are given. Its thickness, width and material are those of its `body`.", """
     members:
       shaft:
         pivot: {through: [0, 60, 0], along: z}

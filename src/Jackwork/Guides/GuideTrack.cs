@@ -26,8 +26,8 @@ public sealed class GuideTrack : IEquatable<GuideTrack>
     /// <summary>Sine and cosine difference, or mm, within which two directions or lengths are one: rounding.</summary>
     private const double Alike = 1e-9;
 
-    /// <summary>How far beyond a sharp corner one looks for what it changed, mm.</summary>
-    private const double PastCorner = 0.01;
+    /// <summary>How far beyond a sharp corner one looks for what it changed, mm; shorter ways pass over nothing.</summary>
+    public const double PastCorner = 0.01;
 
     private readonly Piece[] pieces;
     private readonly double[] starts;

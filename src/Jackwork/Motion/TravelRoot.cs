@@ -85,8 +85,12 @@ internal static class TravelRoot
                 return at;
             }
 
-            var most = Math.Min(stride, Reach(joint, at, Math.Sign(step)));
-            step = Math.Clamp(step, -most, most);
+            if (Math.Abs(step) > Guides.GuideTrack.PastCorner / arm)
+            {
+                var most = Math.Min(stride, Reach(joint, at, Math.Sign(step)));
+                step = Math.Clamp(step, -most, most);
+            }
+
 
             var next = Place.Of(joint, gap, e, at.S + step);
             if (next.Slope <= 0 && next.F > 0 == at.F > 0)
@@ -117,7 +121,7 @@ internal static class TravelRoot
     {
         var (before, e, stride) = (history.Before, history.Branch, Stride / arm);
         var led = history.Advance * (before.First + history.Advance / 2 * before.Second);
-        if (Math.Abs(led) < (joint.Track?.Reach(before.Value, Math.Sign(led)) ?? stride))
+        if (Math.Abs(led) < Guides.GuideTrack.PastCorner || Math.Abs(led) < (joint.Track?.Reach(before.Value, Math.Sign(led)) ?? stride))
         {
             var there = Place.Of(joint, gap, e, before.Value + Math.Clamp(led, -stride, stride));
             if (there.Slope > 0)
