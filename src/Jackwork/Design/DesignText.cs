@@ -116,7 +116,15 @@ public static class DesignText
         var to = NodePath.Follow(source.Root, listOrMapPath.Length == 0 ? step : $"{listOrMapPath}.{step}");
         return to.Refusal is { } refusal ? TextEdit.Refused(text, refusal)
             : to.Rest.Count == 0 ? TextEdit.Refused(text, $"the key '{step}' is there already")
+            : Namesake(source.Root, listOrMapPath, step) is { } other ? TextEdit.Refused(text, $"'{step}' is the name of a {other}; give one that no member and no part has")
             : Put(source, to, given);
+    }
+
+    // Members and parts share their names.
+    private static string? Namesake(MapNode root, string map, string name)
+    {
+        var (other, what) = map == "members" ? ("parts", "part") : ("members", "member");
+        return map is "members" or "parts" && NodePath.Follow(root, $"{other}.{name}") is { Refusal: null, Rest.Count: 0 } ? what : null;
     }
 
     /// <summary>Gives a member another name in every place that names it: its key, drives, chart, rules, the parts on it, and the names of its own parts under <c>touching</c> and <c>apart</c>. Titles, notes and comments stay.</summary>

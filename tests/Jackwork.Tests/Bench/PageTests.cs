@@ -1,3 +1,4 @@
+using Jackwork.Tests.Design;
 using Microsoft.Playwright;
 using Xunit;
 using static Microsoft.Playwright.Assertions;
@@ -23,6 +24,22 @@ public sealed class PageTests(OpenBench bench) : IClassFixture<OpenBench>
         await page.Keyboard.PressAsync("Shift+ArrowRight");
         await Expect(page.Locator("[data-crank=read]")).ToHaveTextAsync("turn 1 of 9, 5\u00b0", Patient);
         await Patience.Until(() => page.Url.EndsWith("/piece/turned?at=5", StringComparison.Ordinal));
+        await page.CloseAsync();
+    }
+
+    // The kiosk has a partial gear and no timing chart: the stage has the room to itself, and the first chart takes its own.
+    [Fact]
+    public async Task APieceWithoutAChartLeavesItsRoomToTheStage()
+    {
+        bench.Copy("chartless", ExampleFiles.Text("kiosk"));
+        var page = await bench.Tab("/piece/chartless?tab=Elements&page=Members%20and%20drives");
+        await page.Locator("[data-parts]").WaitForAsync();
+        await Expect(page.Locator(".timing")).ToContainTextAsync("No member follows a timing chart", new() { Timeout = 60_000 });
+        var alone = (await page.Locator(".stage").BoundingBoxAsync())!.Height;
+        await page.GetByLabel("name", new() { Exact = true }).FillAsync("vendor");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add", Exact = true }).ClickAsync();
+        await Expect(page.Locator(".detail h2")).ToHaveTextAsync("vendor", Patient);
+        Assert.InRange((await page.Locator(".stage").BoundingBoxAsync())!.Height, 200, alone - 150);
         await page.CloseAsync();
     }
 

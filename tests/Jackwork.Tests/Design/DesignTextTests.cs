@@ -89,6 +89,15 @@ public sealed class DesignTextTests
         Refuses("all that the design says", DesignText.Remove("cutter: 1\n", "cutter"), "cutter: 1\n");
     }
 
+    [Fact]
+    public void MembersAndPartsShareTheirNames()
+    {
+        const string text = "members:\n  wing: {pivot: {along: x}}\nparts:\n  beak: {ball: {at: [0, 0, 0], diameter: 5}}\n";
+        Refuses("the name of a part", DesignText.Add(text, "members", "beak", "{}"), text);
+        Refuses("the name of a member", DesignText.Add(text, "parts", "wing", "{}"), text);
+        Assert.True(DesignText.Add(text, "members", "tail", "{pivot: {along: x}}").IsDone);
+    }
+
     /// <summary>Text after | that the file's end leaves without its line break would get one.</summary>
     [Fact]
     public void RefusesToChangeTextAtTheEndOfAFileWithoutLineBreak() => Refuses("other values", DesignText.Add("note: |\n  one", "", "cutter", "2"), "note: |\n  one");
