@@ -36,17 +36,19 @@ internal readonly struct Path
     /// <summary>Carries a point along the path.</summary>
     public Jet3 Point(Jet3 p, ReadOnlySpan<MemberState> states)
     {
-        foreach (var (m, joint, sense) in hops)
+        for (var i = 0; i < hops.Length; i++)
         {
-            ref readonly var s = ref states[m];
+            ref readonly var hop = ref hops[i];
+            ref readonly var s = ref states[hop.Member];
+            ref readonly var joint = ref hop.Joint;
             if (joint.Turns)
             {
-                p = Turn(p - joint.Through, joint.Along, sense * s.Sin, s.Cos) + new Vec3(joint.Through.X, joint.Through.Y, joint.Through.Z);
+                p = Turn(p - joint.Through, joint.Along, hop.Sense * s.Sin, s.Cos) + new Vec3(joint.Through.X, joint.Through.Y, joint.Through.Z);
             }
 
             if (joint.Lifts)
             {
-                p += Jet3.Along(joint.Along, sense * s.Lift);
+                p += Jet3.Along(joint.Along, hop.Sense * s.Lift);
             }
         }
 
@@ -56,11 +58,12 @@ internal readonly struct Path
     /// <summary>Carries a direction along the path.</summary>
     public Jet3 Direction(Jet3 v, ReadOnlySpan<MemberState> states)
     {
-        foreach (var (m, joint, sense) in hops)
+        for (var i = 0; i < hops.Length; i++)
         {
-            if (joint.Turns)
+            ref readonly var hop = ref hops[i];
+            if (hop.Joint.Turns)
             {
-                v = Turn(v, joint.Along, sense * states[m].Sin, states[m].Cos);
+                v = Turn(v, hop.Joint.Along, hop.Sense * states[hop.Member].Sin, states[hop.Member].Cos);
             }
         }
 
