@@ -7,10 +7,7 @@ using Xunit;
 
 namespace Jackwork.Tests.Geneva;
 
-/// <summary>
-/// Wheel and driver as rigid bodies that know nothing of each other but by contact (npm package planck): the driver is turned
-/// evenly, the wheel is free on its axis, and its angle is read through entry, drive and lock.
-/// </summary>
+/// <summary>Wheel and driver turned as <see cref="TurnedBodies"/> and held against the law through entry, drive and lock.</summary>
 [Trait("Proof", "independent")]
 public sealed class GenevaBodyTests
 {
@@ -18,35 +15,6 @@ public sealed class GenevaBodyTests
 
     /// <summary>How far two bodies sink into each other before the engine parts them, and the flats of the outlines, mm.</summary>
     private const double Sinking = 0.06;
-
-    // Lengths in mm. Slots and locks are closed chains on the wheel; the disc is a fan of wedges about the driver's axis.
-    private const string Script = """
-        const pl = require('planck'), job = JSON.parse(require('fs').readFileSync(0));
-        const world = new pl.World({gravity: {x: 0, y: 0}});
-        const V = (x, y) => new pl.Vec2(x, y);
-        const ground = world.createBody();
-        const driver = world.createBody({type: 'kinematic'});
-        driver.setTransform(V(0, 0), job.driver);
-        driver.createFixture({shape: new pl.Circle(V(job.circle, 0), job.pin / 2), friction: 0, filterCategoryBits: 1, filterMaskBits: 2});
-        const from = job.half, span = 2 * Math.PI - 2 * job.half, n = Math.ceil(span / 0.12);
-        for (let i = 0; i < n; i++) {
-          const wedge = [V(0, 0)];
-          for (let k = 0; k <= 4; k++) { const t = from + span * (i + k / 4) / n; wedge.push(V(job.lock * Math.cos(t), job.lock * Math.sin(t))); }
-          driver.createFixture({shape: new pl.Polygon(wedge), friction: 0, filterCategoryBits: 4, filterMaskBits: 8});
-        }
-        const wheel = world.createBody({type: 'dynamic', position: V(job.distance, 0), angle: job.wheel, angularDamping: job.damping, bullet: true});
-        for (const loop of job.slots) wheel.createFixture({shape: new pl.Chain(loop.map(p => V(p[0], p[1])), true), friction: 0, density: 0, filterCategoryBits: 2, filterMaskBits: 1});
-        for (const loop of job.locks) wheel.createFixture({shape: new pl.Chain(loop.map(p => V(p[0], p[1])), true), friction: 0, density: 0, filterCategoryBits: 8, filterMaskBits: 4});
-        wheel.setMassData({mass: 1, center: V(0, 0), I: job.inertia});
-        world.createJoint(new pl.RevoluteJoint({}, ground, wheel, V(job.distance, 0)));
-        driver.setAngularVelocity(1);
-        const dt = job.step, rows = [];
-        for (let i = 1; i <= job.steps; i++) {
-          world.step(dt, 12, 12);
-          if (i % job.every === 0) rows.push([driver.getAngle(), wheel.getAngle()]);
-        }
-        console.log(JSON.stringify(rows));
-        """;
 
     [Theory]
     [InlineData(3, false)]
@@ -67,24 +35,17 @@ public sealed class GenevaBodyTests
         var start = -Math.PI;
         var back = inside ? Math.PI : 0;
         var wheel0 = Math.IEEERemainder(Math.PI + law.Wheel(Jet.Variable(start)).Value, Math.Tau);
-        const double step = 0.001;
-        var rows = Run(new
+        var rows = new TurnedBodies
         {
-            driver = start + back,
-            wheel = wheel0,
-            circle,
-            pin = sizes.Pin,
-            half = law.HalfDrive,
-            @lock = sizes.Locking,
-            distance = sizes.CentreDistance,
-            slots = slots.Select(Loop),
-            locks = locks.Select(Loop),
-            inertia = 0.5 * circle * circle,
-            damping = 2.0,
-            step,
-            steps = (int)(4 * Math.PI / step),
-            every = 20,
-        });
+            Distance = sizes.CentreDistance,
+            Begin = (start + back, wheel0),
+            Rim = (sizes.Locking, law.HalfDrive, Math.Tau - 2 * law.HalfDrive),
+            Locks = locks.Select(o => o.Flatten(0.005)),
+            Drag = (0.5 * circle * circle, 2),
+            Step = 0.001,
+            Pins = ([new(circle, 0)], [], sizes.Pin),
+            Loops = slots.Select(o => o.Flatten(0.005)),
+        }.Turn();
         var (checkedDriving, checkedStanding) = (0, 0);
         foreach (var (driver, wheel) in rows)
         {
@@ -103,12 +64,8 @@ public sealed class GenevaBodyTests
         }
 
         Assert.True(checkedDriving > 50 && checkedStanding > 50);
-        Assert.Equal(2 * law.Sense * Math.Tau / n, rows[^1].Wheel - wheel0, 2 * sizes.LockedPlay + 0.01);
+        Assert.Equal(2 * law.Sense * Math.Tau / n, rows[^1].Driven - wheel0, 2 * sizes.LockedPlay + 0.01);
     }
 
     private static double Rad(double deg) => deg * Math.PI / 180;
-
-    private static double[][] Loop(Outline o) => [.. o.Flatten(0.005).Select(p => new[] { p.X, p.Y })];
-
-    private static List<(double Driver, double Wheel)> Run(object job) => NodeScript.Pairs(Script, job);
 }
