@@ -37,10 +37,10 @@ internal static class Pictures
 
         // Last what changes the piece: a broken rule, and what that makes of it beside what was opened.
         await Shoot(await bench.Open("piece/keeper?at=356"), to, "broken", Break);
-        await Shoot(await bench.Open("compare?left=keeper@opened&right=keeper"), to, "compare");
+        await Shoot(await bench.Open("compare?left=keeper@opened&right=keeper"), to, "compare", page => page.Locator(".headline h2").WaitForAsync());
     }
 
-    // The telescope is raised while the bell rings: the second rule breaks.
+    // The telescope is raised while the bell rings, which a rule forbids.
     private static async Task Break(IPage page)
     {
         await page.Locator(".overview .name").Nth(1).ClickAsync();
